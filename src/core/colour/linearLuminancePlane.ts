@@ -1,0 +1,28 @@
+import { createPlane, type Plane } from "../image/plane.js";
+import type { RgbImage } from "../image/rgbImage.js";
+import { linearLightTable } from "./linearLightTable.js";
+import { srgbToXyz } from "./srgbPrimaries.js";
+
+/**
+ * How much light each pixel sends back, relative to white.
+ *
+ * The plane on which grain is measured: Y = 0.2126 R + 0.7152 G + 0.0722 B in linear light.
+ *
+ * @param image sRGB picture.
+ * @returns plane of the same size, Y from 0 (black) to 1 (white).
+ * Source: IEC 61966-2-1:1999; see `srgbToXyz`.
+ */
+export function linearLuminancePlane(image: RgbImage): Plane {
+  const plane = createPlane(image.width, image.height);
+  const [red, green, blue] = srgbToXyz[1].map((weight) => linearLightTable(weight)) as [
+    Float32Array,
+    Float32Array,
+    Float32Array,
+  ];
+  const source = image.data;
+  const out = plane.data;
+  for (let i = 0, j = 0; i < out.length; i++, j += 3) {
+    out[i] = red[source[j]!]! + green[source[j + 1]!]! + blue[source[j + 2]!]!;
+  }
+  return plane;
+}
