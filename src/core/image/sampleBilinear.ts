@@ -1,0 +1,20 @@
+import type { Plane } from './plane.js';
+
+/**
+ * The plane's value at pixel-centre coordinates (x, y), bilinear; positions outside are clamped to the border.
+ * x = 0 is the centre of the first pixel.
+ */
+export function sampleBilinear(plane: Plane, x: number, y: number): number {
+  const { width, height, data } = plane;
+  const xc = x < 0 ? 0 : x > width - 1 ? width - 1 : x;
+  const yc = y < 0 ? 0 : y > height - 1 ? height - 1 : y;
+  const x0 = Math.min(width - 2, xc | 0);
+  const y0 = Math.min(height - 2, yc | 0);
+  if (x0 < 0 || y0 < 0) return data[(y0 < 0 ? 0 : y0) * width + (x0 < 0 ? 0 : x0)];
+  const fx = xc - x0;
+  const fy = yc - y0;
+  const i = y0 * width + x0;
+  const top = data[i] + fx * (data[i + 1] - data[i]);
+  const bottom = data[i + width] + fx * (data[i + width + 1] - data[i + width]);
+  return top + fy * (bottom - top);
+}
