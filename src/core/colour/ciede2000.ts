@@ -1,4 +1,4 @@
-import type { Lab } from "./lab.js";
+import type { Lab } from './lab.js';
 
 const degree = Math.PI / 180;
 const pow7of25 = 25 ** 7;

@@ -1,8 +1,8 @@
-import { SeamgrainError } from "../errors.js";
-import { createPlane, type Plane } from "../image/plane.js";
-import type { RgbImage } from "../image/rgbImage.js";
-import { linearLightTable } from "./linearLightTable.js";
-import { linearRgbToLab } from "./linearRgbToLab.js";
+import { SeamgrainError } from '../errors.js';
+import { createPlane, type Plane } from '../image/plane.js';
+import type { RgbImage } from '../image/rgbImage.js';
+import { linearLightTable } from './linearLightTable.js';
+import { linearRgbToLab } from './linearRgbToLab.js';
 
 /** L*, a* and b* (D65) of a picture averaged over squares of `reduceBy` pixels. */
 export interface LabPlanes {
@@ -29,9 +29,9 @@ export function labPlanes(image: RgbImage, reduceBy: number): LabPlanes {
   const height = Math.floor(image.height / reduceBy);
   if (!Number.isInteger(reduceBy) || reduceBy < 1 || width < 1 || height < 1) {
     throw new SeamgrainError(
-      "cannotDo",
+      'cannotDo',
       `No colour patch of ${reduceBy} px fits in a picture of ${image.width} x ${image.height} px.`,
-      "Use a larger picture or smaller patches.",
+      'Use a larger picture or smaller patches.',
     );
   }
   const lightness = createPlane(width, height);
@@ -47,9 +47,9 @@ export function labPlanes(image: RgbImage, reduceBy: number): LabPlanes {
     }
     for (let x = 0, i = y * width; x < width; x++, i++) {
       const lab = linearRgbToLab(
-        sums[3 * x]! * scale,
-        sums[3 * x + 1]! * scale,
-        sums[3 * x + 2]! * scale,
+        sums[3 * x] * scale,
+        sums[3 * x + 1] * scale,
+        sums[3 * x + 2] * scale,
       );
       lightness.data[i] = lab[0];
       a.data[i] = lab[1];
@@ -74,12 +74,12 @@ function addRow(
     let green = 0;
     let blue = 0;
     for (let end = j + 3 * reduceBy; j < end; j += 3) {
-      red += light[source[j]!]!;
-      green += light[source[j + 1]!]!;
-      blue += light[source[j + 2]!]!;
+      red += light[source[j]];
+      green += light[source[j + 1]];
+      blue += light[source[j + 2]];
     }
-    sums[s]! += red;
-    sums[s + 1]! += green;
-    sums[s + 2]! += blue;
+    sums[s] += red;
+    sums[s + 1] += green;
+    sums[s + 2] += blue;
   }
 }

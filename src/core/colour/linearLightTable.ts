@@ -1,4 +1,4 @@
-import { linearLight } from "./linearLight.js";
+import { linearLight } from './linearLight.js';
 
 /**
  * Linear light of all 256 levels times `scale`, for loops over pixels.

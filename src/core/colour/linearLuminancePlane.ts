@@ -1,7 +1,7 @@
-import { createPlane, type Plane } from "../image/plane.js";
-import type { RgbImage } from "../image/rgbImage.js";
-import { linearLightTable } from "./linearLightTable.js";
-import { srgbToXyz } from "./srgbPrimaries.js";
+import { createPlane, type Plane } from '../image/plane.js';
+import type { RgbImage } from '../image/rgbImage.js';
+import { linearLightTable } from './linearLightTable.js';
+import { srgbToXyz } from './srgbPrimaries.js';
 
 /**
  * How much light each pixel sends back, relative to white.
@@ -22,7 +22,7 @@ export function linearLuminancePlane(image: RgbImage): Plane {
   const source = image.data;
   const out = plane.data;
   for (let i = 0, j = 0; i < out.length; i++, j += 3) {
-    out[i] = red[source[j]!]! + green[source[j + 1]!]! + blue[source[j + 2]!]!;
+    out[i] = red[source[j]] + green[source[j + 1]] + blue[source[j + 2]];
   }
   return plane;
 }

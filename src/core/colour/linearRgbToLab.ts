@@ -1,6 +1,6 @@
-import type { Lab } from "./lab.js";
-import { srgbToXyz } from "./srgbPrimaries.js";
-import { xyzToLab } from "./xyzToLab.js";
+import type { Lab } from './lab.js';
+import { srgbToXyz } from './srgbPrimaries.js';
+import { xyzToLab } from './xyzToLab.js';
 
 /**
  * CIE L*a*b* (D65) of a colour given in linear light, such as an average over a patch.

@@ -1,11 +1,11 @@
-import type { Plane } from "../image/plane.js";
-import type { RgbImage } from "../image/rgbImage.js";
-import { linearLuminancePlane } from "./linearLuminancePlane.js";
+import type { Plane } from '../image/plane.js';
+import type { RgbImage } from '../image/rgbImage.js';
+import { linearLuminancePlane } from './linearLuminancePlane.js';
 
 /** The table has 2^stepBits entries an octave: the log is off by at most 2.5e-4. */
 const stepBits = 11;
 const shift = 23 - stepBits;
-const floatBits = (value: number) => new Int32Array(Float32Array.of(value).buffer)[0]!;
+const floatBits = (value: number) => new Int32Array(Float32Array.of(value).buffer)[0];
 
 /**
  * Natural logarithm of each pixel's luminance: a shadow over half the board shifts this plane
@@ -25,8 +25,8 @@ export function logLuminancePlane(image: RgbImage, floorY = 1 / 512): Plane {
   const table = logTable(firstStep, (floatBits(1.001) >> shift) - firstStep + 1);
   const bits = new Int32Array(plane.data.buffer);
   for (let i = 0; i < bits.length; i++) {
-    const step = Math.max((bits[i]! >> shift) - firstStep, 0);
-    plane.data[i] = table[step]!;
+    const step = Math.max((bits[i] >> shift) - firstStep, 0);
+    plane.data[i] = table[step];
   }
   return plane;
 }
@@ -37,7 +37,7 @@ function logTable(firstStep: number, length: number): Float32Array {
   const middleBits = new Int32Array(middle.buffer);
   for (let i = 0; i < length; i++) {
     middleBits[0] = ((firstStep + i) << shift) + (1 << (shift - 1));
-    table[i] = Math.log(middle[0]!);
+    table[i] = Math.log(middle[0]);
   }
   return table;
 }

@@ -1,6 +1,6 @@
-import type { Lab } from "./lab.js";
-import { linearLight } from "./linearLight.js";
-import { linearRgbToLab } from "./linearRgbToLab.js";
+import type { Lab } from './lab.js';
+import { linearLight } from './linearLight.js';
+import { linearRgbToLab } from './linearRgbToLab.js';
 
 /**
  * CIE L*a*b* (D65) of one sRGB colour.

@@ -1,5 +1,5 @@
-import type { Lab } from "./lab.js";
-import { whiteD65 } from "./srgbPrimaries.js";
+import type { Lab } from './lab.js';
+import { whiteD65 } from './srgbPrimaries.js';
 
 const epsilon = 216 / 24389;
 const kappa = 24389 / 27;

@@ -30,11 +30,11 @@ export function averageDown(source: Plane, factor: number): Plane {
     for (let row = y * factor; row < (y + 1) * factor; row++) {
       for (let x = 0, i = row * source.width; x < width; x++) {
         let sum = 0;
-        for (let end = i + factor; i < end; i++) sum += source.data[i]!;
-        sums[x]! += sum;
+        for (let end = i + factor; i < end; i++) sum += source.data[i];
+        sums[x] += sum;
       }
     }
-    for (let x = 0; x < width; x++) out.data[y * width + x] = sums[x]! * scale;
+    for (let x = 0; x < width; x++) out.data[y * width + x] = sums[x] * scale;
   }
   return out;
 }

@@ -26,7 +26,7 @@ export function boxMean(
   }
   const scale = 1 / (2 * radiusYPx + 1);
   for (let y = 0; y < height; y++) {
-    for (let x = 0, i = y * width; x < width; x++, i++) into.data[i] = sums[x]! * scale;
+    for (let x = 0, i = y * width; x < width; x++, i++) into.data[i] = sums[x] * scale;
     addRow(sums, rows, reflectIndex(y + radiusYPx + 1, height) * width, 1);
     addRow(sums, rows, reflectIndex(y - radiusYPx, height) * width, -1);
   }
@@ -34,7 +34,7 @@ export function boxMean(
 }
 
 function addRow(sums: Float64Array, rows: Float32Array, start: number, sign: number): void {
-  for (let x = 0; x < sums.length; x++) sums[x]! += sign * rows[start + x]!;
+  for (let x = 0; x < sums.length; x++) sums[x] += sign * rows[start + x];
 }
 
 function rowMeans(source: Plane, radiusPx: number): Float32Array {
@@ -45,11 +45,11 @@ function rowMeans(source: Plane, radiusPx: number): Float32Array {
   for (let start = 0; start < out.length; start += width) {
     copyReflectedRow(source.data, start, width, radiusPx, padded);
     let sum = 0;
-    for (let i = 0; i < 2 * radiusPx; i++) sum += padded[i]!;
+    for (let i = 0; i < 2 * radiusPx; i++) sum += padded[i];
     for (let x = 0; x < width; x++) {
-      sum += padded[x + 2 * radiusPx]!;
+      sum += padded[x + 2 * radiusPx];
       out[start + x] = sum * scale;
-      sum -= padded[x]!;
+      sum -= padded[x];
     }
   }
   return out;

@@ -15,7 +15,7 @@ export function copyReflectedRow(
 ): void {
   padded.set(source.subarray(start, start + width), radiusPx);
   for (let i = 0; i < radiusPx; i++) {
-    padded[i] = source[start + reflectIndex(i - radiusPx, width)]!;
-    padded[radiusPx + width + i] = source[start + reflectIndex(width + i, width)]!;
+    padded[i] = source[start + reflectIndex(i - radiusPx, width)];
+    padded[radiusPx + width + i] = source[start + reflectIndex(width + i, width)];
   }
 }

@@ -3,10 +3,12 @@ import { convolveSeparable } from './convolveSeparable.js';
 import { gaussianDerivativeKernel } from './gaussianDerivativeKernel.js';
 import { gaussianKernel } from './gaussianKernel.js';
 
-/** Slope of a plane per pixel: x to the right, y downward. */
-export interface Gradient {
-  readonly x: Plane;
-  readonly y: Plane;
+/** Slope of a plane per pixel, gx to the right and gy downward; index y * width + x. */
+export interface GradientPlanes {
+  readonly width: number;
+  readonly height: number;
+  readonly gx: Float32Array;
+  readonly gy: Float32Array;
 }
 
 /**
@@ -14,13 +16,15 @@ export interface Gradient {
  *
  * @param source plane, for instance luminance.
  * @param sigmaPx scale of the derivative, px, default 1.
- * @returns two planes of the same size.
+ * @returns two planes of the same size, per pixel.
  */
-export function gradient(source: Plane, sigmaPx = 1): Gradient {
+export function gaussianGradient(source: Plane, sigmaPx = 1): GradientPlanes {
   const smooth = gaussianKernel(sigmaPx);
   const slope = gaussianDerivativeKernel(sigmaPx);
   return {
-    x: convolveSeparable(source, slope, smooth),
-    y: convolveSeparable(source, smooth, slope),
+    width: source.width,
+    height: source.height,
+    gx: convolveSeparable(source, slope, smooth).data,
+    gy: convolveSeparable(source, smooth, slope).data,
   };
 }
