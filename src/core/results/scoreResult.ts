@@ -52,6 +52,8 @@ export interface SeamResult {
     readonly seMm: number | null;
     readonly slideMm: number | null;
     readonly slideSeMm: number | null;
+    /** Pairs that fit the photo equally well, where loss and slide cannot be told apart. */
+    readonly alternatives?: readonly { readonly mm: number; readonly slideMm: number }[];
   };
   readonly colourStep: { readonly deltaE00: number | null };
   readonly glueLine: { readonly widthMm: number | null; readonly contrast: number | null };

@@ -1,0 +1,4 @@
+/** The same sentence with a capital at its start. */
+export function capitalise(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
+}

@@ -1,0 +1,83 @@
+import type { SeamResult } from '../../core/results/scoreResult.js';
+import { ordinalWord } from './ordinalWord.js';
+import type { PlacedSeam } from './placedSeam.js';
+
+interface Spanned {
+  readonly seam: SeamResult;
+  /** Mean distance from the top (joints) or from the left (crosscuts), mm. */
+  readonly acrossMm: number;
+  readonly fromMm: number;
+  readonly toMm: number;
+}
+
+/**
+ * Names the seams by where they lie: joints run along the panel (upper, lower), crosscuts across
+ * it (left, right). Pieces of one line, as beside an opening, are told apart by their end.
+ * @returns joints from the top down, then crosscuts from the left
+ */
+export function placeSeams(seams: readonly SeamResult[]): PlacedSeam[] {
+  const along = rowsOf(seams.filter(runsAlong).map((seam) => spanOf(seam, 'along')));
+  const across = rowsOf(seams.filter((seam) => !runsAlong(seam)).map((s) => spanOf(s, 'across')));
+  return [...nameRows(along, 'along'), ...nameRows(across, 'across')].map((placed, index) => ({
+    ...placed,
+    number: index + 1,
+  }));
+}
+
+function runsAlong({ line }: SeamResult): boolean {
+  return Math.abs(line.x2Mm - line.x1Mm) >= Math.abs(line.y2Mm - line.y1Mm);
+}
+
+function spanOf(seam: SeamResult, runs: PlacedSeam['runs']): Spanned {
+  const { x1Mm, y1Mm, x2Mm, y2Mm } = seam.line;
+  const [from, to, acrossMm] =
+    runs === 'along' ? [x1Mm, x2Mm, (y1Mm + y2Mm) / 2] : [y1Mm, y2Mm, (x1Mm + x2Mm) / 2];
+  return { seam, acrossMm, fromMm: Math.min(from, to), toMm: Math.max(from, to) };
+}
+
+/** Seams less than 8 mm apart across that do not lie beside each other share a row. */
+function rowsOf(spans: Spanned[]): Spanned[][] {
+  const rows: Spanned[][] = [];
+  for (const span of spans.sort((a, b) => a.acrossMm - b.acrossMm)) {
+    const row = rows.at(-1);
+    const fits = row?.every(
+      (other) =>
+        Math.abs(other.acrossMm - span.acrossMm) < 8 &&
+        (other.toMm <= span.fromMm + 2 || span.toMm <= other.fromMm + 2),
+    );
+    if (row && fits) row.push(span);
+    else rows.push([span]);
+  }
+  return rows.map((row) => row.sort((a, b) => a.fromMm - b.fromMm));
+}
+
+function nameRows(rows: Spanned[][], runs: PlacedSeam['runs']): Omit<PlacedSeam, 'number'>[] {
+  const noun = runs === 'along' ? 'joint' : 'crosscut';
+  const rowEnds = runs === 'along' ? (['upper', 'lower'] as const) : (['left', 'right'] as const);
+  const pieceEnds = runs === 'along' ? (['left', 'right'] as const) : (['upper', 'lower'] as const);
+  const start = runs === 'along' ? 'from the top' : 'from the left';
+  return rows.flatMap((row, rowIndex) =>
+    row.map(({ seam }, pieceIndex) => {
+      const rowWord = placeWord(rowIndex, rows.length, rowEnds);
+      const pieceWord = placeWord(pieceIndex, row.length, pieceEnds);
+      // "upper left", never "left upper", whichever of the two names the row.
+      const words = runs === 'along' ? [rowWord, pieceWord] : [pieceWord, rowWord];
+      const adjective = words.filter(Boolean).join(' ');
+      const counted = rows.length > 3 ? ` ${start}` : '';
+      return {
+        seam,
+        runs,
+        row: rowIndex,
+        adjective,
+        name: `${adjective} ${noun}${counted}`.trim(),
+      };
+    }),
+  );
+}
+
+function placeWord(index: number, count: number, ends: readonly [string, string]): string {
+  if (count === 1) return '';
+  if (count > 3) return ordinalWord(index + 1);
+  if (index === 0) return ends[0];
+  return index === count - 1 ? ends[1] : 'middle';
+}
