@@ -1,7 +1,5 @@
 import type { Plane } from '../image/plane.js';
-import { convolveSeparable } from './convolveSeparable.js';
-import { gaussianDerivativeKernel } from './gaussianDerivativeKernel.js';
-import { gaussianKernel } from './gaussianKernel.js';
+import { gradientRows } from './gradientRows.js';
 
 /** Slope of a plane per pixel, gx to the right and gy downward; index y * width + x. */
 export interface GradientPlanes {
@@ -19,12 +17,12 @@ export interface GradientPlanes {
  * @returns two planes of the same size, per pixel.
  */
 export function gaussianGradient(source: Plane, sigmaPx = 1): GradientPlanes {
-  const smooth = gaussianKernel(sigmaPx);
-  const slope = gaussianDerivativeKernel(sigmaPx);
-  return {
-    width: source.width,
-    height: source.height,
-    gx: convolveSeparable(source, slope, smooth).data,
-    gy: convolveSeparable(source, smooth, slope).data,
-  };
+  const { width, height } = source;
+  const gx = new Float32Array(width * height);
+  const gy = new Float32Array(width * height);
+  gradientRows(source, sigmaPx, (y, rowX, rowY) => {
+    gx.set(rowX, y * width);
+    gy.set(rowY, y * width);
+  });
+  return { width, height, gx, gy };
 }

@@ -2,8 +2,9 @@
  * out[outStart + x] = sum over taps of weights[t] data[starts[t] + x], for x below length.
  *
  * The inner loop of every convolution here: along a row the starts are neighbours, down a
- * column they are rows. Four taps at a time keep the additions in registers.
+ * column they are rows. Seven taps at a time keep the additions in registers.
  *
+ * @param out receives the sums; must not overlap `data`.
  * @param starts where each tap's run of `length` values begins in `data`.
  * @param weights one weight a tap.
  */
@@ -15,20 +16,52 @@ export function sumShifted(
   starts: Int32Array,
   weights: Float64Array,
 ): void {
-  const first = weights.length % 4 || 4;
-  out.fill(0, outStart, outStart + length);
-  for (let t = 0; t < weights.length; t += t === 0 ? first : 4) {
-    const taps = t === 0 ? first : 4;
-    const w0 = weights[t];
-    const w1 = taps > 1 ? weights[t + 1] : 0;
-    const w2 = taps > 2 ? weights[t + 2] : 0;
-    const w3 = taps > 3 ? weights[t + 3] : 0;
-    let i0 = starts[t];
-    let i1 = taps > 1 ? starts[t + 1] : i0;
-    let i2 = taps > 2 ? starts[t + 2] : i0;
-    let i3 = taps > 3 ? starts[t + 3] : i0;
-    for (let i = outStart, end = outStart + length; i < end; i++) {
-      out[i] += w0 * data[i0++] + w1 * data[i1++] + w2 * data[i2++] + w3 * data[i3++];
-    }
+  const w = new Float64Array(7);
+  const s = new Int32Array(7);
+  for (let t = 0; t < weights.length; t += 7) {
+    w.fill(0).set(weights.subarray(t, t + 7));
+    s.fill(starts[0]).set(starts.subarray(t, t + 7));
+    if (t > 0) addSeven(out, outStart, length, data, s, w);
+    else writeSeven(out, outStart, length, data, s, w);
+  }
+}
+
+function writeSeven(
+  out: Float32Array,
+  outStart: number,
+  length: number,
+  data: Float32Array,
+  [s0, s1, s2, s3, s4, s5, s6]: Int32Array,
+  [w0, w1, w2, w3, w4, w5, w6]: Float64Array,
+): void {
+  for (let x = 0; x < length; x++) {
+    out[outStart + x] =
+      w0 * data[s0 + x] +
+      w1 * data[s1 + x] +
+      w2 * data[s2 + x] +
+      w3 * data[s3 + x] +
+      w4 * data[s4 + x] +
+      w5 * data[s5 + x] +
+      w6 * data[s6 + x];
+  }
+}
+
+function addSeven(
+  out: Float32Array,
+  outStart: number,
+  length: number,
+  data: Float32Array,
+  [s0, s1, s2, s3, s4, s5, s6]: Int32Array,
+  [w0, w1, w2, w3, w4, w5, w6]: Float64Array,
+): void {
+  for (let x = 0; x < length; x++) {
+    out[outStart + x] +=
+      w0 * data[s0 + x] +
+      w1 * data[s1 + x] +
+      w2 * data[s2 + x] +
+      w3 * data[s3 + x] +
+      w4 * data[s4 + x] +
+      w5 * data[s5 + x] +
+      w6 * data[s6 + x];
   }
 }
