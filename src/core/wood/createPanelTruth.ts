@@ -1,0 +1,82 @@
+import { wrapHalfTurnRad } from '../units/wrapHalfTurnRad.js';
+import type { Board } from './board.js';
+import { wideFace } from './facePlane.js';
+import { meanBoardColour } from './meanBoardColour.js';
+import type { PanelSpec, PieceSpec } from './panelSpec.js';
+import type { PanelTruth, SeamTruth } from './panelTruth.js';
+import { ringLineAt } from './ringLineAt.js';
+import type { RingProfile } from './ringProfile.js';
+import { ringIndexAt } from './ringTable.js';
+
+function covers({ outline }: PieceSpec, x: number, y: number): boolean {
+  return outline.every(([x0, y0], i) => {
+    const [x1, y1] = outline[(i + 1) % outline.length]!;
+    return (x1 - x0) * (y - y0) - (y1 - y0) * (x - x0) >= 0;
+  });
+}
+
+/** The truth of a panel from its own description; nothing is measured from the picture. */
+export function createPanelTruth(
+  spec: PanelSpec,
+  boards: readonly Board[],
+  profiles: readonly RingProfile[],
+): PanelTruth {
+  const { pieces } = spec;
+  const pieceAt = (x: number, y: number) =>
+    x < 0 || y < 0 || x > spec.widthMm || y > spec.heightMm
+      ? -1
+      : pieces.findIndex((piece) => covers(piece, x, y));
+  const ringLineOfPiece = (index: number, x: number, y: number) => {
+    const piece = pieces[index]!;
+    const board = boards[piece.board]!;
+    const { a, b, c, d, e, f } = piece.placement;
+    const plane = wideFace(board, piece.face ?? 'A', piece.depthMm ?? 0);
+    const line = ringLineAt(board, plane, a * x + b * y + c, d * x + e * y + f);
+    // Slopes along panel x and y; lengths are kept by the placement.
+    const dx = line.du * a + line.dv * d;
+    const dy = line.du * b + line.dv * e;
+    const { innerMm } = board.field.rings;
+    const ring = ringIndexAt(board.field.rings, line.ageMm);
+    return {
+      angleRad: wrapHalfTurnRad(Math.atan2(dx, -dy)),
+      spacingMm: (innerMm[ring + 1]! - innerMm[ring]!) / Math.hypot(dx, dy),
+      ageMm: line.ageMm,
+    };
+  };
+  const fibreAngleRad = (x: number, y: number) => {
+    const index = pieceAt(x, y);
+    if (index < 0) return Number.NaN;
+    const { placement: p, board, face } = pieces[index]!;
+    const slope = boards[board]!.field.fibreSlope(p.a * x + p.b * y + p.c);
+    const [du, dv] = [1, face === 'B' ? -slope : slope];
+    return wrapHalfTurnRad(Math.atan2(p.b * du + p.e * dv, p.a * du + p.d * dv));
+  };
+  const colourOf = (index: number) => {
+    const piece = pieces[index]!;
+    return meanBoardColour(boards[piece.board]!, profiles[piece.board]!, piece.colourShift);
+  };
+  const seams = spec.seams.map((seam): SeamTruth => {
+    const [a, b] = [pieces[seam.pieceA]!, pieces[seam.pieceB]!];
+    const [from, to] = [colourOf(seam.pieceA), colourOf(seam.pieceB)];
+    return {
+      ...seam,
+      sameBoard: a.board === b.board && (a.face ?? 'A') === (b.face ?? 'A'),
+      depthStepMm: (b.depthMm ?? 0) - (a.depthMm ?? 0),
+      colourStep: { dL: to[0] - from[0], da: to[1] - from[1], db: to[2] - from[2] },
+    };
+  });
+  const at = (x: number, y: number, key: 'angleRad' | 'spacingMm') => {
+    const index = pieceAt(x, y);
+    return index < 0 ? Number.NaN : ringLineOfPiece(index, x, y)[key];
+  };
+  return {
+    widthMm: spec.widthMm,
+    heightMm: spec.heightMm,
+    seams,
+    grainAngleRad: (x, y) => at(x, y, 'angleRad'),
+    ringSpacingMm: (x, y) => at(x, y, 'spacingMm'),
+    fibreAngleRad,
+    pieceAt,
+    ringLineOfPiece,
+  };
+}

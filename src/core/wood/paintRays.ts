@@ -1,0 +1,64 @@
+import { fibreRange } from './fibreRange.js';
+import { fromLattice } from './fromLattice.js';
+import type { PaintJob } from './paintJob.js';
+import { pxFromBoard } from './pxFromBoard.js';
+import { scatterOnFace } from './scatterOnFace.js';
+import { splatDash } from './splatDash.js';
+import { splatFleck } from './splatFleck.js';
+
+/** Ray sheets are not quite flat: their angle to the radius wanders by about 3 degrees. */
+const unevenRad = 0.05;
+
+/**
+ * Paints rays. A ray is a sheet from pith to bark of thickness t and height h; a face that meets
+ * it at angle delta shows it t / sin(delta) wide: a dark dash on a flatsawn face, a pale fleck on
+ * a quartered one.
+ */
+export function paintRays(job: PaintJob): void {
+  const { board, canvas, frame, lattice, plane } = job;
+  const rays = board.character.rays;
+  if (rays === null) return;
+  const toPx = pxFromBoard(job);
+  const range = fibreRange(job, rays.heightMm[1]);
+  const flip = plane.down[1];
+  const seed = job.textureSeed + 40009;
+  const cell = Math.max(1, 1 / Math.sqrt(rays.perMm2));
+  scatterOnFace(range, rays.perMm2, 2 * cell, 2 * cell, seed, (along, across, random) => {
+    const y = frame.boardYMm(along, across);
+    const u = along - plane.originMm[0];
+    const v = (y - plane.originMm[1]) * flip;
+    const slope = Math.min(1, fromLattice(lattice, lattice.slope, u, v));
+    const meeting = Math.acos(slope) + unevenRad * 2 * (random() - 0.5) * 1.7;
+    const sine = Math.max(0.02, Math.abs(Math.sin(meeting)));
+    if (random() > 0.12 + 0.88 * sine) return;
+    const t = random();
+    const heightMm = rays.heightMm[0] + (rays.heightMm[1] - rays.heightMm[0]) * t * t;
+    const thickness = rays.thicknessMm[0] + (rays.thicknessMm[1] - rays.thicknessMm[0]) * random();
+    const widthMm = Math.min(rays.reachMm * (0.3 + 0.7 * random()), thickness / sine);
+    const pale = Math.min(1, Math.max(0, (0.45 - sine) / 0.3));
+    const density = rays.dashDensity + (rays.fleckDensity - rays.dashDensity) * pale;
+    const strength = board.texture * density * (0.5 + 0.5 * random());
+    const x0 = along - heightMm / 2;
+    const x1 = along + heightMm / 2;
+    const y0 = frame.boardYMm(x0, across);
+    const y1 = frame.boardYMm(x1, across);
+    const ends = [
+      toPx.a * x0 + toPx.b * y0 + toPx.c,
+      toPx.d * x0 + toPx.e * y0 + toPx.f,
+      toPx.a * x1 + toPx.b * y1 + toPx.c,
+      toPx.d * x1 + toPx.e * y1 + toPx.f,
+    ] as const;
+    if (widthMm * canvas.pxPerMm < 3) {
+      splatDash(
+        canvas.tone,
+        canvas.width,
+        canvas.height,
+        ...ends,
+        widthMm * canvas.pxPerMm,
+        strength,
+      );
+    } else {
+      splatFleck(canvas, ends, widthMm * canvas.pxPerMm, strength, Math.floor(random() * 65536));
+    }
+  });
+}

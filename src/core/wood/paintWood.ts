@@ -1,0 +1,55 @@
+import { StreakNoise } from '../random/streakNoise.js';
+import { ageFromLattice } from './ageFromLattice.js';
+import { fromLattice } from './fromLattice.js';
+import type { PaintJob } from './paintJob.js';
+import { meanRingDensity } from './ringProfile.js';
+
+/** Streak sizes of the fibre, mm along and across, and their share of the fibre's density. */
+const streaks = [
+  { alongMm: 90, acrossMm: 2.3, share: 0.5 },
+  { alongMm: 38, acrossMm: 0.7, share: 0.6 },
+  { alongMm: 13, acrossMm: 0.3, share: 0.8 },
+] as const;
+
+/**
+ * Paints rings, fibre and colour drift of one piece into its canvas's tone.
+ *
+ * The ring density is averaged over the pixel's own footprint in age (slope x pixel size), so
+ * fine rings fade instead of making false patterns.
+ */
+export function paintWood(job: PaintJob): void {
+  const { board, profile, lattice, drift, frame, canvas, faceFromPx, plane } = job;
+  const { character, contrast, texture } = board;
+  const pxMm = 1 / canvas.pxPerMm;
+  const noises = streaks.map(
+    (s, i) => new StreakNoise(job.textureSeed + 101 * i, s.alongMm, s.acrossMm),
+  );
+  const [broad, middle, fine] = noises as [StreakNoise, StreakNoise, StreakNoise];
+  const ringSize = contrast * character.ringDensity;
+  const fibre = texture * character.fibreDensity;
+  // Streaks finer than the pixel average out.
+  const fineShare = streaks[2].share * Math.min(1, streaks[2].acrossMm / pxMm) ** 0.5;
+  const serration = texture * character.serrationMm;
+  const { originMm, right, down } = plane;
+  const { a, b, c, d, e, f } = faceFromPx;
+  for (let row = 0; row < canvas.height; row++) {
+    const py = row + 0.5;
+    for (let column = 0; column < canvas.width; column++) {
+      const px = column + 0.5;
+      const u = a * px + b * py + c;
+      const v = d * px + e * py + f;
+      const x = originMm[0] + u * right[0] + v * down[0];
+      const y = originMm[1] + u * right[1] + v * down[1];
+      const across = frame.acrossMm(x, y);
+      const s1 = broad.at(x, across);
+      const s2 = middle.at(x, across);
+      const s3 = fine.at(x, across);
+      const age = ageFromLattice(lattice, u, v) + serration * (0.7 * s2 + 0.5 * s3);
+      const slope = fromLattice(lattice, lattice.slope, u, v);
+      canvas.tone[row * canvas.width + column] =
+        ringSize * meanRingDensity(profile, age, slope * pxMm) +
+        fibre * (streaks[0].share * s1 + streaks[1].share * s2 + fineShare * s3) +
+        fromLattice(lattice, drift, u, v);
+    }
+  }
+}
