@@ -1,4 +1,4 @@
-import Fraction from "fraction.js";
+import Fraction from 'fraction.js';
 
 /**
  * A length in millimetres as an exact rational.

@@ -1,4 +1,4 @@
-import { mmPerInch } from "./mmPerInch.js";
+import { mmPerInch } from './mmPerInch.js';
 
 /**
  * Writes a length in decimal inches, for a digital scale on the fence: `14.375 in`.

@@ -5,6 +5,6 @@
  */
 export function formatMm(mm: number, places = 1): string {
   const fixed = mm.toFixed(places);
-  const short = fixed.includes(".") ? fixed.replace(/\.?0+$/, "") : fixed;
-  return `${short === "-0" ? "0" : short} mm`;
+  const short = fixed.includes('.') ? fixed.replace(/\.?0+$/, '') : fixed;
+  return `${short === '-0' ? '0' : short} mm`;
 }

@@ -1,4 +1,4 @@
-import { mmPerInch } from "./mmPerInch.js";
+import { mmPerInch } from './mmPerInch.js';
 
 /** A length rounded to a maker's rule, and what the rounding cost. */
 export interface InchFraction {
@@ -23,15 +23,15 @@ export interface InchFraction {
 export function inchFraction(
   mm: number,
   denominator = 16,
-  direction: "nearest" | "down" | "up" = "nearest",
+  direction: 'nearest' | 'down' | 'up' = 'nearest',
 ): InchFraction {
   const exactMarks = (mm / mmPerInch) * denominator;
   // A length that is on a mark must stay there although the division is a double.
   const onMark = Math.abs(exactMarks - Math.round(exactMarks)) < 1e-7;
   const marks =
-    onMark || direction === "nearest"
+    onMark || direction === 'nearest'
       ? Math.round(exactMarks)
-      : direction === "down"
+      : direction === 'down'
         ? Math.floor(exactMarks)
         : Math.ceil(exactMarks);
   const magnitude = Math.abs(marks);

@@ -1,13 +1,13 @@
 const vulgarFractions: Readonly<Record<string, string>> = {
-  "¼": "1/4",
-  "½": "1/2",
-  "¾": "3/4",
-  "⅛": "1/8",
-  "⅜": "3/8",
-  "⅝": "5/8",
-  "⅞": "7/8",
-  "⅓": "1/3",
-  "⅔": "2/3",
+  '¼': '1/4',
+  '½': '1/2',
+  '¾': '3/4',
+  '⅛': '1/8',
+  '⅜': '3/8',
+  '⅝': '5/8',
+  '⅞': '7/8',
+  '⅓': '1/3',
+  '⅔': '2/3',
 };
 
 /**
@@ -17,12 +17,12 @@ const vulgarFractions: Readonly<Record<string, string>> = {
 export function normaliseLengthText(text: string): string {
   return text
     .replace(/[¼½¾⅛⅜⅝⅞⅓⅔]/g, (sign) => ` ${vulgarFractions[sign]}`)
-    .replace(/⁄/g, "/")
-    .replace(/[−–]/g, "-")
+    .replace(/⁄/g, '/')
+    .replace(/[−–]/g, '-')
     .replace(/[″“”]/g, '"')
     .replace(/[′‘’]/g, "'")
     .replace(/''/g, '"')
-    .replace(/[\s\u00a0\u2007\u202f]+/g, " ")
+    .replace(/[\s\u00a0\u2007\u202f]+/g, ' ')
     .trim()
     .toLowerCase();
 }

@@ -1,6 +1,6 @@
-import { SeamgrainError } from "../errors.js";
-import { parsePercent } from "./parsePercent.js";
-import { parseTemperatureC } from "./parseTemperatureC.js";
+import { SeamgrainError } from '../errors.js';
+import { parsePercent } from './parsePercent.js';
+import { parseTemperatureC } from './parseTemperatureC.js';
 
 /** The air that wood stands in. */
 export interface Climate {
@@ -14,12 +14,12 @@ export interface Climate {
  * @throws SeamgrainError `wrongUsage`
  */
 export function parseClimate(text: string): Climate {
-  const parts = text.split("@");
+  const parts = text.split('@');
   if (parts.length !== 2) {
     throw new SeamgrainError(
-      "wrongUsage",
+      'wrongUsage',
       `'${text}' is not a climate`,
-      "write relative humidity and temperature: 35%@70F or 80%@21C",
+      'write relative humidity and temperature: 35%@70F or 80%@21C',
     );
   }
   return {

@@ -1,6 +1,6 @@
-import Fraction from "fraction.js";
-import { SeamgrainError } from "../errors.js";
-import { normaliseLengthText } from "./normaliseLengthText.js";
+import Fraction from 'fraction.js';
+import { SeamgrainError } from '../errors.js';
+import { normaliseLengthText } from './normaliseLengthText.js';
 
 const hint = 'write the unit: 190mm, 19cm, 7.5in, 7 1/2" or 7-1/2in';
 const number = String.raw`(\d+[ -]\d+/\d+|\d+/\d+|\d+(?:\.\d*)?|\.\d+)`;
@@ -16,12 +16,12 @@ const exactMmPer: Readonly<Record<string, Fraction>> = {
   ft: new Fraction(1524, 5),
 };
 const unitNames: Readonly<Record<string, string>> = {
-  inch: "in",
-  inches: "in",
-  '"': "in",
-  foot: "ft",
-  feet: "ft",
-  "'": "ft",
+  inch: 'in',
+  inches: 'in',
+  '"': 'in',
+  foot: 'ft',
+  feet: 'ft',
+  "'": 'ft',
 };
 
 /**
@@ -34,13 +34,13 @@ const unitNames: Readonly<Record<string, string>> = {
  */
 export function parseExactLengthMm(
   text: string,
-  sign: "notNegative" | "any" = "notNegative",
+  sign: 'notNegative' | 'any' = 'notNegative',
 ): Fraction {
   const plain = normaliseLengthText(text);
   const value = readFeetAndInches(plain) ?? readOneUnit(plain);
   if (value === null) throw refusal(text, plain);
-  if (sign === "notNegative" && value.compare(0) < 0) {
-    throw new SeamgrainError("badLength", `'${text}' is negative`, "give a length of zero or more");
+  if (sign === 'notNegative' && value.compare(0) < 0) {
+    throw new SeamgrainError('badLength', `'${text}' is negative`, 'give a length of zero or more');
   }
   return value;
 }
@@ -67,27 +67,27 @@ function readOneUnit(plain: string): Fraction | null {
 /** `7 1/2`, `7-1/2`, `1/8`, `7.5`, `.5`; null when a fraction has nothing below the line. */
 function readNumber(text: string): Fraction | null {
   const mixed = /^(?:(\d+)[ -])?(\d+)\/(\d+)$/.exec(text);
-  if (!mixed) return new Fraction(text.endsWith(".") ? text.slice(0, -1) : text);
+  if (!mixed) return new Fraction(text.endsWith('.') ? text.slice(0, -1) : text);
   if (Number(mixed[3]) === 0) return null;
   return new Fraction(mixed[1] ?? 0).add(new Fraction(`${mixed[2]}/${mixed[3]}`));
 }
 
 function refusal(text: string, plain: string): SeamgrainError {
-  if (plain === "") return new SeamgrainError("badLength", "a length is missing", hint);
+  if (plain === '') return new SeamgrainError('badLength', 'a length is missing', hint);
   if (new RegExp(`^-?${number}$`).test(plain)) {
     const shown = text.trim();
     return new SeamgrainError(
-      "badLength",
+      'badLength',
       `'${shown}' has no unit`,
       `write ${shown}mm or ${shown}in`,
     );
   }
   if (/^-?\d+,\d+ ?[a-z"']/.test(plain)) {
     return new SeamgrainError(
-      "badLength",
+      'badLength',
       `'${text}' has a decimal comma`,
-      `write ${plain.replace(",", ".")}`,
+      `write ${plain.replace(',', '.')}`,
     );
   }
-  return new SeamgrainError("badLength", `'${text}' is not a length`, hint);
+  return new SeamgrainError('badLength', `'${text}' is not a length`, hint);
 }

@@ -1,4 +1,4 @@
-import { parseExactLengthMm } from "./parseExactLengthMm.js";
+import { parseExactLengthMm } from './parseExactLengthMm.js';
 
 /**
  * Reads a length with its unit, as on the command line.
@@ -8,6 +8,6 @@ import { parseExactLengthMm } from "./parseExactLengthMm.js";
  * @returns millimetres
  * @throws SeamgrainError `badLength`, with a hint
  */
-export function parseLengthMm(text: string, sign: "notNegative" | "any" = "notNegative"): number {
+export function parseLengthMm(text: string, sign: 'notNegative' | 'any' = 'notNegative'): number {
   return parseExactLengthMm(text, sign).valueOf();
 }

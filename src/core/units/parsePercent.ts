@@ -1,4 +1,4 @@
-import { SeamgrainError } from "../errors.js";
+import { SeamgrainError } from '../errors.js';
 
 /**
  * Reads a percentage with its sign: `12%`, `6.5 %`.
@@ -9,7 +9,7 @@ export function parsePercent(text: string): number {
   const match = /^\s*(\d+(?:\.\d+)?|\.\d+)\s*%\s*$/.exec(text);
   const percent = Number(match?.[1]);
   if (!match || percent > 100) {
-    throw new SeamgrainError("wrongUsage", `'${text}' is not a percentage`, "write 35% or 6.5%");
+    throw new SeamgrainError('wrongUsage', `'${text}' is not a percentage`, 'write 35% or 6.5%');
   }
   return percent;
 }

@@ -1,4 +1,4 @@
-import { type PointMm, parsePointsMm } from "./parsePointsMm.js";
+import { type PointMm, parsePointsMm } from './parsePointsMm.js';
 
 /**
  * Reads one place on the panel, `x,y`, each with its unit: `12in,3 1/2in`.

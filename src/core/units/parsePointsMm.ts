@@ -1,5 +1,5 @@
-import { SeamgrainError } from "../errors.js";
-import { parseLengthMm } from "./parseLengthMm.js";
+import { SeamgrainError } from '../errors.js';
+import { parseLengthMm } from './parseLengthMm.js';
 
 /** A place on the panel, mm from its top left corner, x right, y down. */
 export interface PointMm {
@@ -17,7 +17,7 @@ export function parsePointsMm(text: string, count: number): PointMm[] {
   const parts = text.split(/[,;]/);
   if (parts.length !== count + 1) throw notPoints(text, count);
   const lengths = parts.flatMap((part, index) =>
-    index === 0 || index === count ? [parseLengthMm(part, "any")] : splitPair(part, text, count),
+    index === 0 || index === count ? [parseLengthMm(part, 'any')] : splitPair(part, text, count),
   );
   return Array.from({ length: count }, (_, index) => ({
     xMm: lengths[2 * index]!,
@@ -29,8 +29,8 @@ export function parsePointsMm(text: string, count: number): PointMm[] {
 function splitPair(part: string, text: string, count: number): [number, number] {
   const words = part.trim().split(/\s+/);
   const readings = words.flatMap((_, at) => {
-    const first = tryLength(words.slice(0, at).join(" "));
-    const second = tryLength(words.slice(at).join(" "));
+    const first = tryLength(words.slice(0, at).join(' '));
+    const second = tryLength(words.slice(at).join(' '));
     return first === null || second === null ? [] : [[first, second] as [number, number]];
   });
   if (readings.length !== 1) throw notPoints(text, count);
@@ -39,7 +39,7 @@ function splitPair(part: string, text: string, count: number): [number, number] 
 
 function tryLength(text: string): number | null {
   try {
-    return parseLengthMm(text, "any");
+    return parseLengthMm(text, 'any');
   } catch (error) {
     if (error instanceof SeamgrainError) return null;
     throw error;
@@ -47,10 +47,10 @@ function tryLength(text: string): number | null {
 }
 
 function notPoints(text: string, count: number): SeamgrainError {
-  const form = Array.from({ length: count }, () => "x,y").join(" ");
+  const form = Array.from({ length: count }, () => 'x,y').join(' ');
   return new SeamgrainError(
-    "badLength",
+    'badLength',
     `'${text}' is not '${form}'`,
-    `write ${count} ${count === 1 ? "point" : "points"} with units, such as ${Array.from({ length: count }, (_, index) => `${index + 1}0in,${index + 2}in`).join(" ")}`,
+    `write ${count} ${count === 1 ? 'point' : 'points'} with units, such as ${Array.from({ length: count }, (_, index) => `${index + 1}0in,${index + 2}in`).join(' ')}`,
   );
 }

@@ -1,4 +1,4 @@
-import { SeamgrainError } from "../errors.js";
+import { SeamgrainError } from '../errors.js';
 
 /**
  * Reads a temperature with its scale: `70F`, `21C`, `21.5 °C`, `-5C`.
@@ -8,8 +8,8 @@ import { SeamgrainError } from "../errors.js";
 export function parseTemperatureC(text: string): number {
   const match = /^\s*([-−]?\d+(?:\.\d+)?)\s*(?:°|º|deg)?\s*([cf])\s*$/i.exec(text);
   if (!match) {
-    throw new SeamgrainError("wrongUsage", `'${text}' is not a temperature`, "write 70F or 21C");
+    throw new SeamgrainError('wrongUsage', `'${text}' is not a temperature`, 'write 70F or 21C');
   }
-  const degrees = Number(match[1]!.replace("−", "-"));
-  return match[2]!.toLowerCase() === "c" ? degrees : ((degrees - 32) * 5) / 9;
+  const degrees = Number(match[1]!.replace('−', '-'));
+  return match[2]!.toLowerCase() === 'c' ? degrees : ((degrees - 32) * 5) / 9;
 }

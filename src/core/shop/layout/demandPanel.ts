@@ -1,0 +1,32 @@
+import type Fraction from 'fraction.js';
+import { SeamgrainError } from '../../errors.js';
+import { formatInches } from '../../units/formatInches.js';
+import { formatMm } from '../../units/formatMm.js';
+import type { FaceSizeMm } from './layoutInput.js';
+
+/**
+ * Stops when the panel is smaller than the layout needs.
+ * @throws SeamgrainError `cannotDo` that says by how much, in each direction
+ */
+export function demandPanel(
+  panel: FaceSizeMm,
+  needs: { readonly width: Fraction; readonly length: Fraction },
+): void {
+  const complaints = [
+    shortfall('narrow', needs.width.valueOf(), panel.widthMm),
+    shortfall('short', needs.length.valueOf(), panel.lengthMm),
+  ].filter((text) => text !== '');
+  if (complaints.length === 0) return;
+  throw new SeamgrainError(
+    'cannotDo',
+    `the panel is ${complaints.join(' and ')}`,
+    'take a larger panel, a smaller front or a thinner saw blade',
+  );
+}
+
+function shortfall(word: string, needMm: number, haveMm: number): string {
+  const shortMm = needMm - haveMm;
+  if (shortMm < 1e-9) return '';
+  const both = (mm: number) => `${formatMm(mm, 3)} (${formatInches(mm, 64)})`;
+  return `${both(shortMm)} too ${word}: it needs ${both(needMm)} and has ${both(haveMm)}`;
+}
