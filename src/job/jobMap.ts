@@ -1,5 +1,5 @@
 import type { PanelPhoto } from '../core/image/panelPhoto.js';
-import type { PhotoScale } from '../core/image/photoScale.js';
+import type { CornersPx, PhotoScale } from '../core/image/photoScale.js';
 import type { RgbImage } from '../core/image/rgbImage.js';
 
 /** Every job by name: what goes in and what comes out. All of it survives a structured clone. */
@@ -13,6 +13,11 @@ export interface JobMap {
       readonly maxPxPerMm?: number;
     };
     readonly output: PanelPhoto;
+  };
+  /** Guesses the panel's four corners in a photo; null when no panel stands out. */
+  readonly outline: {
+    readonly input: { readonly photo: RgbImage };
+    readonly output: CornersPx | null;
   };
 }
 

@@ -1,3 +1,4 @@
+import { guessPanelCorners } from '../vision/outline/guessPanelCorners.js';
 import { rectify } from '../vision/rectify.js';
 import type { JobContext } from './jobContext.js';
 import type { JobInput, JobName, JobOutput } from './jobMap.js';
@@ -14,5 +15,8 @@ export const jobTable: { readonly [N in JobName]: Job<N> } = {
     run: ({ photo, scale, maxPxPerMm }, { vision, progress }) =>
       rectify(photo, scale, { vision, progress, ...(maxPxPerMm ? { maxPxPerMm } : {}) }),
     moves: (panel) => [panel.image.data.buffer],
+  },
+  outline: {
+    run: async ({ photo }, { vision }) => guessPanelCorners((await vision()).cv, photo),
   },
 };

@@ -22,6 +22,13 @@ export interface CvSize {
   readonly height: number;
 }
 
+export interface CvPoint {
+  readonly x: number;
+  readonly y: number;
+}
+
+type Colour = readonly number[];
+
 /**
  * The few functions of OpenCV 4.3 that are used, with their types; opencv-wasm itself
  * declares every member as `any`.
@@ -31,15 +38,15 @@ export interface OpenCv {
   readonly Mat: new (rows?: number, cols?: number, type?: number) => CvMat;
   readonly MatVector: new () => CvMatVector;
   readonly Size: new (width: number, height: number) => CvSize;
-  readonly Scalar: new (...values: number[]) => readonly number[];
+  readonly Point: new (x: number, y: number) => CvPoint;
+  readonly Scalar: new (...values: number[]) => Colour;
   readonly CV_8UC1: number;
   readonly CV_8UC3: number;
   readonly CV_64FC1: number;
   readonly INTER_LINEAR: number;
   readonly WARP_INVERSE_MAP: number;
+  readonly BORDER_CONSTANT: number;
   readonly BORDER_REPLICATE: number;
-  readonly COLOR_RGB2Lab: number;
-  readonly COLOR_RGB2GRAY: number;
   readonly RETR_EXTERNAL: number;
   readonly CHAIN_APPROX_NONE: number;
   readonly MORPH_CLOSE: number;
@@ -52,8 +59,30 @@ export interface OpenCv {
     size: CvSize,
     flags: number,
     borderMode: number,
-    borderValue: readonly number[],
+    borderValue: Colour,
   ): void;
+  getStructuringElement(shape: number, size: CvSize): CvMat;
+  morphologyEx(
+    from: CvMat,
+    to: CvMat,
+    operation: number,
+    kernel: CvMat,
+    anchor: CvPoint,
+    iterations: number,
+    borderMode: number,
+    borderValue: Colour,
+  ): void;
+  findContours(
+    mask: CvMat,
+    contours: CvMatVector,
+    hierarchy: CvMat,
+    mode: number,
+    method: number,
+  ): void;
+  contourArea(contour: CvMat): number;
+  arcLength(curve: CvMat, closed: boolean): number;
+  convexHull(points: CvMat, hull: CvMat, clockwise: boolean, returnPoints: boolean): void;
+  approxPolyDP(curve: CvMat, simpler: CvMat, tolerance: number, closed: boolean): void;
   exceptionFromPtr(pointer: number): { readonly msg: string };
 }
 
