@@ -1,6 +1,7 @@
-import type { Plane } from '../image/plane.js';
+import { createPlane, type Plane } from '../image/plane.js';
 import { convolveSeparable } from './convolveSeparable.js';
 import { gaussianKernel } from './gaussianKernel.js';
+import { smoothNarrow } from './smoothNarrow.js';
 
 /**
  * Gaussian smoothing with mirrored borders.
@@ -10,7 +11,15 @@ import { gaussianKernel } from './gaussianKernel.js';
  * @param into receives the result, default a new plane; may be `source`.
  * @returns `into`.
  */
-export function gaussianBlur(source: Plane, sigmaPx: number, into?: Plane): Plane {
+export function gaussianBlur(
+  source: Plane,
+  sigmaPx: number,
+  into: Plane = createPlane(source.width, source.height),
+): Plane {
   const kernel = gaussianKernel(sigmaPx);
-  return convolveSeparable(source, kernel, kernel, into);
+  const radius = (kernel.length - 1) / 2;
+  if (radius > 6) return convolveSeparable(source, kernel, kernel, into);
+  const weights = new Float64Array(7);
+  weights.set(kernel.subarray(radius));
+  return smoothNarrow(source, weights, into);
 }

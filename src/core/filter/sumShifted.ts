@@ -31,9 +31,23 @@ function writeSeven(
   outStart: number,
   length: number,
   data: Float32Array,
-  [s0, s1, s2, s3, s4, s5, s6]: Int32Array,
-  [w0, w1, w2, w3, w4, w5, w6]: Float64Array,
+  starts: Int32Array,
+  weights: Float64Array,
 ): void {
+  const s0 = starts[0];
+  const s1 = starts[1];
+  const s2 = starts[2];
+  const s3 = starts[3];
+  const s4 = starts[4];
+  const s5 = starts[5];
+  const s6 = starts[6];
+  const w0 = weights[0];
+  const w1 = weights[1];
+  const w2 = weights[2];
+  const w3 = weights[3];
+  const w4 = weights[4];
+  const w5 = weights[5];
+  const w6 = weights[6];
   for (let x = 0; x < length; x++) {
     out[outStart + x] =
       w0 * data[s0 + x] +
@@ -51,9 +65,23 @@ function addSeven(
   outStart: number,
   length: number,
   data: Float32Array,
-  [s0, s1, s2, s3, s4, s5, s6]: Int32Array,
-  [w0, w1, w2, w3, w4, w5, w6]: Float64Array,
+  starts: Int32Array,
+  weights: Float64Array,
 ): void {
+  const s0 = starts[0];
+  const s1 = starts[1];
+  const s2 = starts[2];
+  const s3 = starts[3];
+  const s4 = starts[4];
+  const s5 = starts[5];
+  const s6 = starts[6];
+  const w0 = weights[0];
+  const w1 = weights[1];
+  const w2 = weights[2];
+  const w3 = weights[3];
+  const w4 = weights[4];
+  const w5 = weights[5];
+  const w6 = weights[6];
   for (let x = 0; x < length; x++) {
     out[outStart + x] +=
       w0 * data[s0 + x] +

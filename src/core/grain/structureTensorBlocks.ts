@@ -30,11 +30,27 @@ export function structureTensorBlocks(
   }
   const field = createTensorField(source, factor);
   if (gradientSigmaPx >= 0.875 && gradientSigmaPx < 1.125 && factor % 4 === 0) {
-    structureTensorCheckerboard(source, gradientSigmaPx, field);
-  } else {
-    addEveryPixel(source, gradientSigmaPx, field);
+    return coarser(structureTensorCheckerboard(source, gradientSigmaPx), factor / 4);
   }
+  addEveryPixel(source, gradientSigmaPx, field);
   return field;
+}
+
+/** Means of ratio x ratio samples. */
+function coarser(field: TensorField, ratio: number): TensorField {
+  if (ratio === 1) return field;
+  const { width, height, stepPx } = field;
+  const [jxx, jxy, jyy] = [field.jxx, field.jxy, field.jyy].map((data) =>
+    averageDown({ width, height, data }, ratio),
+  );
+  return {
+    width: jxx.width,
+    height: jxx.height,
+    stepPx: ratio * stepPx,
+    jxx: jxx.data,
+    jxy: jxy.data,
+    jyy: jyy.data,
+  };
 }
 
 /** A field measured on the picture at half size: step twice as long, slopes half as steep. */

@@ -2,12 +2,13 @@ import { gaussianDerivativeKernel } from '../filter/gaussianDerivativeKernel.js'
 import { gaussianKernel } from '../filter/gaussianKernel.js';
 import { reflectIndex } from '../filter/reflectIndex.js';
 import type { Plane } from '../image/plane.js';
+import { createTensorField } from './createTensorField.js';
 import type { TensorField } from './tensorField.js';
 
 const radius = 4;
 
 /**
- * Fills a field with gradient products averaged over the pixels of one colour of a checkerboard.
+ * Gradient products averaged over the pixels of one colour of a checkerboard, in 4 x 4 px blocks.
  *
  * After a Gaussian of sigma about 1 px hardly anything is left that the other pixels could add
  * (the error against truth grows by 1 %), and half the products need not be computed. Four rows
@@ -16,13 +17,10 @@ const radius = 4;
  *
  * @param source luminance or its logarithm.
  * @param sigmaPx sigma of the Gaussian derivatives, px, 0.875 to 1.125 (kernels of 9 taps).
- * @param field zeros, receives the means; stepPx must be a multiple of 4.
+ * @returns field with stepPx = 4.
  */
-export function structureTensorCheckerboard(
-  source: Plane,
-  sigmaPx: number,
-  field: TensorField,
-): void {
+export function structureTensorCheckerboard(source: Plane, sigmaPx: number): TensorField {
+  const field = createTensorField(source, 4);
   const { width, height, data } = source;
   const smooth = gaussianKernel(sigmaPx, radius).subarray(radius);
   const slope = gaussianDerivativeKernel(sigmaPx, radius).subarray(radius);
@@ -30,7 +28,7 @@ export function structureTensorCheckerboard(
   const smoothed = new Float64Array(4 * pitch);
   const sloped = new Float64Array(4 * pitch);
   const starts = new Int32Array(4 + 2 * radius);
-  for (let y = 0; y < field.height * field.stepPx; y += 4) {
+  for (let y = 0; y < 4 * field.height; y += 4) {
     for (let i = 0; i < starts.length; i++) {
       starts[i] = reflectIndex(y + i - radius, height) * width;
     }
@@ -39,14 +37,14 @@ export function structureTensorCheckerboard(
       const start = row * pitch;
       mirrorEnds(smoothed, start, width);
       mirrorEnds(sloped, start, width);
-      const firstBlock = Math.floor(y / field.stepPx) * field.width;
+      const firstBlock = (y / 4) * field.width;
       addRow(field, firstBlock, smoothed, sloped, start + (row % 2), smooth, slope);
     }
   }
-  const scale = 2 / (field.stepPx * field.stepPx);
   for (const sums of [field.jxx, field.jxy, field.jyy]) {
-    for (let i = 0; i < sums.length; i++) sums[i] *= scale;
+    for (let i = 0; i < sums.length; i++) sums[i] *= 1 / 8;
   }
+  return field;
 }
 
 function mirrorEnds(rows: Float64Array, start: number, width: number): void {
@@ -59,13 +57,34 @@ function mirrorEnds(rows: Float64Array, start: number, width: number): void {
 /** Twelve rows in; four rows smoothed and four rows of slope downward out. */
 function filterColumns(
   source: Float32Array,
-  [o0, o1, o2, o3, o4, o5, o6, o7, o8, o9, o10, o11]: Int32Array,
+  starts: Int32Array,
   width: number,
   smoothed: Float64Array,
   sloped: Float64Array,
-  [g0, g1, g2, g3, g4]: Float64Array,
-  [, d1, d2, d3, d4]: Float64Array,
+  smooth: Float64Array,
+  slope: Float64Array,
 ): void {
+  const g0 = smooth[0];
+  const g1 = smooth[1];
+  const g2 = smooth[2];
+  const g3 = smooth[3];
+  const g4 = smooth[4];
+  const d1 = slope[1];
+  const d2 = slope[2];
+  const d3 = slope[3];
+  const d4 = slope[4];
+  const o0 = starts[0];
+  const o1 = starts[1];
+  const o2 = starts[2];
+  const o3 = starts[3];
+  const o4 = starts[4];
+  const o5 = starts[5];
+  const o6 = starts[6];
+  const o7 = starts[7];
+  const o8 = starts[8];
+  const o9 = starts[9];
+  const o10 = starts[10];
+  const o11 = starts[11];
   const pitch = width + 2 * radius;
   for (let x = 0, i = radius; x < width; x++, i++) {
     const a0 = source[o0 + x];
@@ -96,52 +115,52 @@ function filterColumns(
 
 /** Adds the products at every second pixel of one row to the blocks that it crosses. */
 function addRow(
-  { width, stepPx, jxx, jxy, jyy }: TensorField,
+  { width, jxx, jxy, jyy }: TensorField,
   firstBlock: number,
   smoothed: Float64Array,
   sloped: Float64Array,
   start: number,
-  [g0, g1, g2, g3, g4]: Float64Array,
-  [, d1, d2, d3, d4]: Float64Array,
+  smooth: Float64Array,
+  slope: Float64Array,
 ): void {
-  let p = start;
-  for (let block = firstBlock; block < firstBlock + width; block++) {
-    for (const end = p + stepPx; p < end; p += 4) {
-      const s2 = smoothed[p + 2];
-      const s3 = smoothed[p + 3];
-      const s5 = smoothed[p + 5];
-      const s6 = smoothed[p + 6];
-      const s7 = smoothed[p + 7];
-      const s8 = smoothed[p + 8];
-      const x0 =
-        d1 * (s5 - s3) + d2 * (s6 - s2) + d3 * (s7 - smoothed[p + 1]) + d4 * (s8 - smoothed[p]);
-      const x1 =
-        d1 * (s7 - s5) +
-        d2 * (s8 - smoothed[p + 4]) +
-        d3 * (smoothed[p + 9] - s3) +
-        d4 * (smoothed[p + 10] - s2);
-      const t2 = sloped[p + 2];
-      const t3 = sloped[p + 3];
-      const t4 = sloped[p + 4];
-      const t5 = sloped[p + 5];
-      const t6 = sloped[p + 6];
-      const t7 = sloped[p + 7];
-      const t8 = sloped[p + 8];
-      const y0 =
-        g0 * t4 +
-        g1 * (t3 + t5) +
-        g2 * (t2 + t6) +
-        g3 * (sloped[p + 1] + t7) +
-        g4 * (sloped[p] + t8);
-      const y1 =
-        g0 * t6 +
-        g1 * (t5 + t7) +
-        g2 * (t4 + t8) +
-        g3 * (t3 + sloped[p + 9]) +
-        g4 * (t2 + sloped[p + 10]);
-      jxx[block] += x0 * x0 + x1 * x1;
-      jxy[block] += x0 * y0 + x1 * y1;
-      jyy[block] += y0 * y0 + y1 * y1;
-    }
+  const g0 = smooth[0];
+  const g1 = smooth[1];
+  const g2 = smooth[2];
+  const g3 = smooth[3];
+  const g4 = smooth[4];
+  const d1 = slope[1];
+  const d2 = slope[2];
+  const d3 = slope[3];
+  const d4 = slope[4];
+  for (let block = firstBlock, p = start; block < firstBlock + width; block++, p += 4) {
+    const s0 = smoothed[p];
+    const s1 = smoothed[p + 1];
+    const s2 = smoothed[p + 2];
+    const s3 = smoothed[p + 3];
+    const s4 = smoothed[p + 4];
+    const s5 = smoothed[p + 5];
+    const s6 = smoothed[p + 6];
+    const s7 = smoothed[p + 7];
+    const s8 = smoothed[p + 8];
+    const s9 = smoothed[p + 9];
+    const s10 = smoothed[p + 10];
+    const x0 = d1 * (s5 - s3) + d2 * (s6 - s2) + d3 * (s7 - s1) + d4 * (s8 - s0);
+    const x1 = d1 * (s7 - s5) + d2 * (s8 - s4) + d3 * (s9 - s3) + d4 * (s10 - s2);
+    const t0 = sloped[p];
+    const t1 = sloped[p + 1];
+    const t2 = sloped[p + 2];
+    const t3 = sloped[p + 3];
+    const t4 = sloped[p + 4];
+    const t5 = sloped[p + 5];
+    const t6 = sloped[p + 6];
+    const t7 = sloped[p + 7];
+    const t8 = sloped[p + 8];
+    const t9 = sloped[p + 9];
+    const t10 = sloped[p + 10];
+    const y0 = g0 * t4 + g1 * (t3 + t5) + g2 * (t2 + t6) + g3 * (t1 + t7) + g4 * (t0 + t8);
+    const y1 = g0 * t6 + g1 * (t5 + t7) + g2 * (t4 + t8) + g3 * (t3 + t9) + g4 * (t2 + t10);
+    jxx[block] += x0 * x0 + x1 * x1;
+    jxy[block] += x0 * y0 + x1 * y1;
+    jyy[block] += y0 * y0 + y1 * y1;
   }
 }

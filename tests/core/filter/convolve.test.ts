@@ -9,7 +9,7 @@ import { reflectIndex } from '../../../src/core/filter/reflectIndex.js';
 import { createPlane, type Plane } from '../../../src/core/image/plane.js';
 
 const plane: fc.Arbitrary<Plane> = fc
-  .tuple(fc.integer({ min: 1, max: 13 }), fc.integer({ min: 1, max: 13 }))
+  .tuple(fc.integer({ min: 1, max: 13 }), fc.integer({ min: 1, max: 21 }))
   .chain(([width, height]) =>
     fc
       .array(fc.double({ min: -1, max: 1, noNaN: true }), {
@@ -93,6 +93,20 @@ describe('gaussianBlur', () => {
       expect(Math.abs(blurred.data[y * size + x]! / expected - 1)).toBeLessThan(1e-3);
     }
     expect(blurred.data.reduce((sum, value) => sum + value, 0)).toBeCloseTo(1, 5);
+  });
+
+  it('is the double sum of its definition for narrow and wide kernels, also in place', () => {
+    const sigma = fc.constantFrom(0.4, 1, 1.45, 1.6, 2.2);
+    fc.assert(
+      fc.property(plane, sigma, (source, sigmaPx) => {
+        const weights = gaussianKernel(sigmaPx);
+        const expected = byDefinition(source, weights, weights);
+        expectNear(gaussianBlur(source, sigmaPx).data, expected, 1e-5);
+        const inPlace = { ...source, data: source.data.slice() };
+        expectNear(gaussianBlur(inPlace, sigmaPx, inPlace).data, expected, 1e-5);
+      }),
+      { seed: 4, numRuns: 100 },
+    );
   });
 
   it('keeps the mean and a flat picture', () => {
