@@ -24,7 +24,9 @@ export function driftOnLattice(board: Board, plane: FacePlane, lattice: FaceLatt
       gradientNoise3(x / 260, y / 45, z / 45, seed, noise);
       const cloud = noise.value;
       gradientNoise3(x / 130, y / 7, z / 7, seed + 1, noise);
-      drift[j * columns + i] = size * (0.8 * cloud + 0.6 * noise.value);
+      const streak = noise.value;
+      gradientNoise3(x / 80, y / 2.4, z / 2.4, seed + 2, noise);
+      drift[j * columns + i] = size * (0.8 * cloud + 0.6 * streak + 0.45 * noise.value);
     }
   }
   return drift;

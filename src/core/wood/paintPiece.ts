@@ -62,8 +62,8 @@ export function paintPiece(
   };
   paintWood(job);
   if (board.texture > 0) {
-    paintRays(job);
     paintPores(job);
+    paintRays(job);
   }
   return canvas;
 }

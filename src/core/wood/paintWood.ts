@@ -6,9 +6,9 @@ import { meanRingDensity } from './ringProfile.js';
 
 /** Streak sizes of the fibre, mm along and across, and their share of the fibre's density. */
 const streaks = [
-  { alongMm: 90, acrossMm: 2.3, share: 0.5 },
-  { alongMm: 38, acrossMm: 0.7, share: 0.6 },
-  { alongMm: 13, acrossMm: 0.3, share: 0.8 },
+  { alongMm: 40, acrossMm: 0.8, share: 0.55 },
+  { alongMm: 14, acrossMm: 0.33, share: 0.75 },
+  { alongMm: 4.5, acrossMm: 0.17, share: 1 },
 ] as const;
 
 /**
@@ -44,7 +44,7 @@ export function paintWood(job: PaintJob): void {
       const s1 = broad.at(x, across);
       const s2 = middle.at(x, across);
       const s3 = fine.at(x, across);
-      const age = ageFromLattice(lattice, u, v) + serration * (0.7 * s2 + 0.5 * s3);
+      const age = ageFromLattice(lattice, u, v) + serration * (0.5 * s1 + 0.7 * s2 + 0.4 * s3);
       const slope = fromLattice(lattice, lattice.slope, u, v);
       canvas.tone[row * canvas.width + column] =
         ringSize * meanRingDensity(profile, age, slope * pxMm) +

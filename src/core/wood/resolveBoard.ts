@@ -45,15 +45,22 @@ function placeForCut(cut: WoodCut, widthMm: number, random: RandomSource): Place
  */
 export function resolveBoard(spec: BoardSpec): ResolvedBoard {
   const character = woodCharacters[spec.setting];
-  const treeSeed = spec.treeSeed ?? spec.seed;
+  const treeSeed = (spec.treeSeed ?? spec.seed) * 31 + spec.setting.length;
   const tree = createRandom(treeSeed ^ 0x5eed);
-  const own = createRandom(spec.seed ^ 0xb0a2d);
+  const own = createRandom((spec.seed * 31 + spec.setting.length) ^ 0xb0a2d);
   const lengthMm = spec.lengthMm ?? 600;
   const widthMm = spec.widthMm ?? 200;
   const ringWidthMm = tree.uniform(...character.ringWidthMm);
   const taperMmPerM = tree.uniform(3, 10);
   const spiralDeg = tree.normal(0, 0.8);
-  const baseColour = character.baseColours[tree.integer(character.baseColours.length)]!;
+  const chosen = character.baseColours[tree.integer(character.baseColours.length)]!;
+  // Trees of one kind differ a little in lightness and warmth.
+  const [light, warm] = [tree.normal(0, 5), tree.normal(0, 3)];
+  const baseColour = [
+    chosen[0] + light + warm,
+    chosen[1] + light,
+    chosen[2] + light - warm,
+  ] as const;
   const place = placeForCut(spec.cut ?? 'flatsawn', widthMm, own);
   return {
     spec,
@@ -73,7 +80,7 @@ export function resolveBoard(spec: BoardSpec): ResolvedBoard {
     taper: (spec.taperMmPerM ?? taperMmPerM) / 1000,
     spiralRad: radFromDeg(spec.spiralDeg ?? spiralDeg),
     waviness: spec.waviness ?? 1,
-    contrast: spec.contrast ?? 1,
+    contrast: spec.contrast ?? tree.uniform(0.8, 1.2),
     texture: spec.texture ?? 1,
     baseColour: spec.baseColour ?? baseColour,
     knots: (spec.knots ?? []).map((knot) => ({ radiusMm: 6, ...knot })),

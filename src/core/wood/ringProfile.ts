@@ -46,8 +46,9 @@ const densityIn: Readonly<Record<WoodSetting, (x: number, ring: RingShape) => nu
   softwood: (x, ring) => {
     const lateMm = ring.lateShare * ring.widthMm;
     const start = ring.widthMm - lateMm;
-    const rise = smoothStep(start - 0.35 * ring.widthMm, ring.widthMm - 0.25 * lateMm, x);
-    return ring.strength * (0.12 * (x / ring.widthMm) + 0.88 * rise ** 1.3);
+    const shade = smoothStep(start - 0.4 * ring.widthMm, start + 0.5 * lateMm, x);
+    const band = smoothStep(start, start + 0.35 * lateMm, x);
+    return ring.strength * (0.3 * shade + 0.7 * band);
   },
 };
 
@@ -74,7 +75,7 @@ export function ringProfile(rings: RingTable, setting: WoodSetting, seed: number
       shape = {
         widthMm,
         strength: Math.min(1.3, Math.max(0.35, 0.85 + random.normal(0, 0.2))),
-        lateShare: Math.min(0.5, Math.max(0.12, random.normal(0.28, 0.08))),
+        lateShare: Math.min(0.5, Math.max(0.1, random.normal(0.26, 0.08))),
         earlyMm: Math.min(0.5 * widthMm, random.uniform(0.3, 0.6)),
         lineMm: Math.min(0.3 * widthMm, random.uniform(0.12, 0.26)),
       };

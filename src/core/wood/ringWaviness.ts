@@ -2,9 +2,10 @@ import { gradientNoise3, type NoiseSample } from '../random/gradientNoise3.js';
 
 /** Sizes of ring waviness, mm: hump length across and along the stem, standard deviation. */
 const octaves = [
-  { acrossMm: 75, alongMm: 420, rmsMm: 1.1 },
-  { acrossMm: 24, alongMm: 150, rmsMm: 0.3 },
-  { acrossMm: 7, alongMm: 48, rmsMm: 0.07 },
+  { acrossMm: 70, alongMm: 400, rmsMm: 1.0 },
+  { acrossMm: 21, alongMm: 140, rmsMm: 0.34 },
+  { acrossMm: 7.5, alongMm: 46, rmsMm: 0.1 },
+  { acrossMm: 2.7, alongMm: 17, rmsMm: 0.026 },
 ] as const;
 
 /** Standard deviation of gradientNoise3 over space (checked by its test). */

@@ -52,7 +52,7 @@ const ringPorous: WoodCharacter = {
   absorption: [0.82, 1, 1.22],
   ringWidthMm: [1.3, 2.1],
   ringDensity: 0.2,
-  fibreDensity: 0.055,
+  fibreDensity: 0.05,
   driftDensity: 0.045,
   serrationMm: 0.12,
   pores: [
@@ -72,26 +72,26 @@ const ringPorous: WoodCharacter = {
     },
   ],
   rays: {
-    perMm2: 0.014,
-    heightMm: [4, 22],
-    thicknessMm: [0.16, 0.34],
-    reachMm: 22,
+    perMm2: 0.045,
+    heightMm: [2, 15],
+    thicknessMm: [0.15, 0.5],
+    reachMm: 34,
     dashDensity: 0.22,
-    fleckDensity: -0.13,
+    fleckDensity: -0.18,
   },
 };
 
 const diffusePorous: WoodCharacter = {
   baseColours: [
-    [228, 203, 168],
-    [222, 192, 158],
-    [205, 152, 112],
-    [196, 140, 98],
+    [229, 207, 174],
+    [222, 197, 164],
+    [204, 161, 126],
+    [192, 145, 110],
   ],
   absorption: [0.85, 1, 1.15],
   ringWidthMm: [1.4, 2.4],
-  ringDensity: 0.13,
-  fibreDensity: 0.03,
+  ringDensity: 0.16,
+  fibreDensity: 0.04,
   driftDensity: 0.05,
   serrationMm: 0.08,
   pores: [
@@ -122,8 +122,8 @@ const softwood: WoodCharacter = {
   ],
   absorption: [0.62, 1, 1.55],
   ringWidthMm: [1.5, 2.8],
-  ringDensity: 0.5,
-  fibreDensity: 0.025,
+  ringDensity: 0.46,
+  fibreDensity: 0.035,
   driftDensity: 0.04,
   serrationMm: 0.05,
   pores: [
