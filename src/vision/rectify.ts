@@ -3,6 +3,7 @@ import type { PanelPhoto } from '../core/image/panelPhoto.js';
 import type { PhotoScale } from '../core/image/photoScale.js';
 import type { RgbImage } from '../core/image/rgbImage.js';
 import type { Progress } from '../core/progress.js';
+import { blurNotes } from './blurNotes.js';
 import { knownPxPerMm } from './knownPxPerMm.js';
 import type { OpenCvSource } from './openCv.js';
 import { rectifyByCorners } from './rectifyByCorners.js';
@@ -33,6 +34,16 @@ export async function rectify(
   { vision, progress = () => {}, maxPxPerMm = defaultMaxPxPerMm }: RectifyOptions,
 ): Promise<PanelPhoto> {
   progress(0, 'squaring the panel up');
+  const panel = await squareUp(photo, scale, vision, maxPxPerMm);
+  return { ...panel, notes: [...panel.notes, ...blurNotes(panel.image, panel.pxPerMm)] };
+}
+
+async function squareUp(
+  photo: RgbImage,
+  scale: PhotoScale,
+  vision: OpenCvSource,
+  maxPxPerMm: number,
+): Promise<PanelPhoto> {
   if (scale.kind === 'size') {
     const widthMm = positive(scale.widthMm, "The panel's length");
     const heightMm = positive(scale.heightMm, "The panel's width");
