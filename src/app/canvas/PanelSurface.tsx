@@ -1,0 +1,81 @@
+import { type ReactNode, useEffect, useRef } from 'react';
+import type { ViewTransform } from '../geometry/viewTransform.js';
+import type { Drawable } from '../images/drawableOf.js';
+import { drawPicture } from './drawPicture.js';
+import { type PanelPoint, usePanZoom } from './usePanZoom.js';
+
+export interface PanelSurfaceProps {
+  readonly widthMm: number;
+  readonly heightMm: number;
+  readonly drawable: Drawable;
+  /** What a screen reader hears of the picture. */
+  readonly label: string;
+  readonly placing?: boolean;
+  readonly onTap?: (point: PanelPoint) => void;
+  readonly onHover?: (point: PanelPoint | null) => void;
+  /** Marks over the panel, drawn in screen pixels under the view. */
+  readonly marks?: (view: ViewTransform) => ReactNode;
+  /** Things to take hold of, over the marks, placed in screen pixels under the view. */
+  readonly handles?: ((view: ViewTransform) => ReactNode) | undefined;
+  /** What varies across the width, beside the panel at the same height. */
+  readonly rail?: ((view: ViewTransform) => ReactNode) | undefined;
+  /** What varies along the length, under the panel at the same x. */
+  readonly strip?: ((view: ViewTransform) => ReactNode) | undefined;
+  readonly corner?: ReactNode;
+}
+
+/** The panel itself, large, with everything else lined up to it. */
+export function PanelSurface(props: PanelSurfaceProps) {
+  const { widthMm, heightMm, drawable, label, marks, handles, rail, strip, corner } = props;
+  const { surface, view, size, handlers, zoom, whole, isWhole } = usePanZoom(
+    { width: widthMm, height: heightMm },
+    {
+      ...(props.onTap ? { onTap: props.onTap } : {}),
+      ...(props.onHover ? { onHover: props.onHover } : {}),
+    },
+  );
+  const canvas = useRef<HTMLCanvasElement>(null);
+  useEffect(() => {
+    if (canvas.current) drawPicture(canvas.current, drawable, widthMm, view);
+  }, [drawable, widthMm, view, size]);
+
+  return (
+    <div className="stack">
+      <div className={`panel-frame${rail ? ' with-rail' : ''}`}>
+        {rail && <div className="rail">{rail(view)}</div>}
+        {/* biome-ignore lint/a11y/noNoninteractiveTabindex: the picture pans and zooms by keys */}
+        <div
+          ref={surface}
+          className={`panel-surface${props.placing ? ' placing' : ''}`}
+          style={{ aspectRatio: `${widthMm} / ${heightMm}`, maxHeight: '72vh' }}
+          role="application"
+          aria-roledescription="panel picture"
+          aria-label={`${label}. Arrow keys move, plus and minus zoom, 0 shows the whole.`}
+          tabIndex={0}
+          {...handlers}
+        >
+          <canvas ref={canvas} aria-hidden="true" />
+          {marks && (
+            <svg className="marks" aria-hidden="true" width={size.width} height={size.height}>
+              {marks(view)}
+            </svg>
+          )}
+          {handles?.(view)}
+        </div>
+        {rail && strip && <div className="corner">{corner}</div>}
+        {strip && <div className="strip">{strip(view)}</div>}
+      </div>
+      <div className="row">
+        <button type="button" onClick={() => zoom(1.6)} aria-label="Zoom in">
+          +
+        </button>
+        <button type="button" onClick={() => zoom(1 / 1.6)} aria-label="Zoom out">
+          −
+        </button>
+        <button type="button" onClick={whole} disabled={isWhole}>
+          Whole panel
+        </button>
+      </div>
+    </div>
+  );
+}

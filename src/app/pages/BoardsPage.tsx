@@ -1,0 +1,4 @@
+/** Filled in when its jobs land. */
+export function BoardsPage() {
+  return <h1>Boards</h1>;
+}

@@ -1,0 +1,105 @@
+import { useEffect, useState } from 'react';
+import type { CornersPx } from '../../core/image/photoScale.js';
+import { goTo } from '../actions/openProject.js';
+import { pinPanel } from '../actions/panelChanges.js';
+import { guessCorners } from '../analysis/guessCorners.js';
+import { usePhotoPicture } from '../analysis/usePhotoPicture.js';
+import { PinStage } from '../canvas/PinStage.js';
+import { isFairQuad } from '../geometry/isFairQuad.js';
+import { PhotoRow } from '../parts/PhotoRow.js';
+import { UnitChoice } from '../parts/UnitChoice.js';
+import type { Photo } from '../state/project.js';
+import { useShownPhoto } from '../state/useShownPhoto.js';
+import { BringFirst } from './BringFirst.js';
+import { draftOf, type PinDraft, scaleOf } from './pinDraft.js';
+import { ScaleForm } from './ScaleForm.js';
+
+/** Where the panel lies in the photo and how large it really is. */
+export function PinPage() {
+  const photo = useShownPhoto();
+  if (!photo) return <BringFirst />;
+  return <PinPhoto key={photo.id + JSON.stringify(photo.scale)} photo={photo} />;
+}
+
+function PinPhoto({ photo }: { readonly photo: Photo }) {
+  const picture = usePhotoPicture(photo.imageId);
+  const [draft, setDraft] = useState<PinDraft>(() => draftOf(photo));
+  const [guess, setGuess] = useState<'looking' | 'found' | 'none' | 'moved'>(
+    photo.scale ? 'moved' : 'looking',
+  );
+  useEffect(() => {
+    if (photo.scale) return;
+    let dropped = false;
+    guessCorners(photo.imageId).then((corners) => {
+      if (dropped) return;
+      setGuess((now) => (now === 'looking' ? (corners ? 'found' : 'none') : now));
+      if (corners) setDraft((now) => (now.touched ? now : { ...now, corners }));
+    });
+    return () => {
+      dropped = true;
+    };
+  }, [photo.imageId, photo.scale]);
+
+  const movePin = (corners: CornersPx) => {
+    setGuess('moved');
+    setDraft({ ...draft, corners, touched: true });
+  };
+  const scale = scaleOf(draft, photo);
+  const crossed = draft.way === 'corners' && !isFairQuad(draft.corners);
+  const take = () => {
+    if (!scale || crossed) return;
+    pinPanel(photo.id, scale);
+    goTo('joints');
+  };
+  return (
+    <>
+      <h1>{headline[draft.way]}</h1>
+      <p className="soft" role="status">
+        {crossed
+          ? 'The pins cross each other: put them at the four corners, in order.'
+          : draft.way === 'corners'
+            ? guessWords[guess]
+            : 'The photo must have been taken square on for this.'}
+      </p>
+      <PhotoRow />
+      {picture ? (
+        <PinStage
+          photo={photo}
+          drawable={picture}
+          draft={draft}
+          onCorners={movePin}
+          onDraft={setDraft}
+        />
+      ) : (
+        <p role="status">Reading the photo…</p>
+      )}
+      <div className="row">
+        <UnitChoice />
+      </div>
+      <ScaleForm draft={draft} onDraft={setDraft} />
+      <div className="row">
+        <button type="button" className="main" disabled={!scale || crossed} onClick={take}>
+          This is the panel
+        </button>
+        {!scale && <span className="soft">{missingWords[draft.way]}</span>}
+      </div>
+    </>
+  );
+}
+
+const headline = {
+  corners: 'Put a pin on each corner of the panel.',
+  known: 'Put the two pins on a distance you know.',
+} as const;
+
+const missingWords = {
+  corners: 'Give the real length and width of what lies between the pins.',
+  known: 'Give the real distance between the two pins.',
+} as const;
+
+const guessWords = {
+  looking: 'Looking for the panel in the photo…',
+  found: 'This is a first guess from the photo: check each corner.',
+  none: 'No outline stood out in the photo: drag the pins to the corners.',
+  moved: 'Drag the pins, or choose one and use the arrow keys.',
+} as const;

@@ -1,0 +1,4 @@
+/** Filled in when its jobs land. */
+export function RipPage() {
+  return <h1>Rip</h1>;
+}

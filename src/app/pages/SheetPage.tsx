@@ -1,0 +1,4 @@
+/** Filled in when its jobs land. */
+export function SheetPage() {
+  return <h1>Sheet</h1>;
+}

@@ -1,0 +1,67 @@
+import type { SeamResult } from '../../core/results/scoreResult.js';
+import type { LengthUnits } from '../../report/words/lengthUnits.js';
+import { smallLengthText } from '../../report/words/smallLengthText.js';
+import { viewingDistanceText } from '../../report/words/viewingDistanceText.js';
+
+const untold = 'the photo cannot tell';
+
+/** A joint's numbers, each with its give or take, for whoever wants them. */
+export function SeamNumbers({
+  seam,
+  units,
+}: {
+  readonly seam: SeamResult;
+  readonly units: LengthUnits;
+}) {
+  const { visibility, grain, offset, lost, colourStep, glueLine } = seam;
+  const length = (mm: number | null, seMm: number | null = null) =>
+    mm === null
+      ? untold
+      : `${mm < 0 ? '−' : ''}${smallLengthText(mm, units)}${seMm === null ? '' : ` ± ${smallLengthText(seMm, units)}`}`;
+  const rows: readonly (readonly [string, string])[] = [
+    ['Visibility', visibility.v === null ? untold : `${visibility.v.toFixed(2)} × just visible`],
+    [
+      'Seen by',
+      visibility.pSeen === null ? untold : `${Math.round(100 * visibility.pSeen)} in 100 people`,
+    ],
+    [
+      'Vanishes from',
+      visibility.vanishesAtMm === null ? '—' : viewingDistanceText(visibility.vanishesAtMm, units),
+    ],
+    ['Lines step', length(offset.mm, offset.seMm)],
+    [
+      'Grain turns',
+      grain.changeDeg === null
+        ? untold
+        : `${grain.changeDeg.toFixed(1)}°${grain.changeSeDeg === null ? '' : ` ± ${grain.changeSeDeg.toFixed(1)}°`}`,
+    ],
+    ['Width lost', length(lost.mm, lost.seMm)],
+    ['Slide', length(lost.slideMm, lost.slideSeMm)],
+    ['Colour step', colourStep.deltaE00 === null ? untold : `ΔE ${colourStep.deltaE00.toFixed(1)}`],
+    ['Glue line', length(glueLine.widthMm)],
+    ['Chance of a false find', seam.p === null ? 'placed by hand' : seam.p.toFixed(3)],
+  ];
+  return (
+    <>
+      <dl className="numbers">
+        {rows.map(([name, value]) => (
+          <Row key={name} name={name} value={value} />
+        ))}
+      </dl>
+      {seam.notes.map((note) => (
+        <p key={note} className="soft" style={{ padding: '0 12px 8px' }}>
+          {note}
+        </p>
+      ))}
+    </>
+  );
+}
+
+function Row({ name, value }: { readonly name: string; readonly value: string }) {
+  return (
+    <>
+      <dt>{name}</dt>
+      <dd>{value}</dd>
+    </>
+  );
+}

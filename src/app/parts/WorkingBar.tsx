@@ -1,0 +1,19 @@
+import { useWorkbench } from '../state/workbench.js';
+
+/** What the worker is doing, how far it is, and a way to stop it. */
+export function WorkingBar() {
+  const running = useWorkbench((state) => state.running);
+  if (!running) return null;
+  const percent = Math.round(100 * running.fraction);
+  return (
+    <div className="working">
+      <span role="status">
+        {running.label}: {running.doing}
+      </span>
+      <progress value={percent} max={100} aria-label={running.label} />
+      <button type="button" onClick={running.cancel}>
+        Stop
+      </button>
+    </div>
+  );
+}

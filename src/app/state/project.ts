@@ -1,0 +1,77 @@
+import type { PhotoScale } from '../../core/image/photoScale.js';
+import type { LineMm } from '../../core/results/scoreResult.js';
+
+/** A seam that the maker put there, in panel millimetres. */
+export interface PlacedSeam {
+  readonly id: string;
+  readonly line: LineMm;
+}
+
+/** A patch to leave out of every measurement: an ellipse in panel millimetres. */
+export interface LeftOut {
+  readonly id: string;
+  readonly kind: 'knot' | 'glare';
+  readonly xMm: number;
+  readonly yMm: number;
+  readonly radiusXMm: number;
+  readonly radiusYMm: number;
+}
+
+/** Upper left corner of the front on the panel, millimetres. */
+export interface FrontPlace {
+  readonly xMm: number;
+  readonly yMm: number;
+}
+
+/** One photograph in the project and everything said about it by hand. */
+export interface Photo {
+  readonly id: string;
+  readonly name: string;
+  /** Key of the photo's bytes in the picture store; the bytes never enter the state. */
+  readonly imageId: string;
+  readonly widthPx: number;
+  readonly heightPx: number;
+  readonly scale: PhotoScale | null;
+  readonly findSeams: boolean;
+  readonly seams: readonly PlacedSeam[];
+  /** Seams found in the photo that the maker took away. */
+  readonly droppedSeams: readonly LineMm[];
+  readonly leftOut: readonly LeftOut[];
+  readonly frontPlace: FrontPlace | null;
+  /** Turned by 180 degrees in its own plane, when it lies among boards. */
+  readonly turned: boolean;
+}
+
+/** How lengths are shown and read. */
+export type LengthUnit = 'inch' | 'millimetre';
+
+/** Numbers that hold for the whole project. */
+export interface Settings {
+  readonly unit: LengthUnit;
+  readonly distanceMm: number;
+  readonly kerfMm: number;
+  readonly dressMm: number;
+  readonly trimMm: number;
+  readonly jointMm: number;
+  readonly frontWidthMm: number;
+  readonly frontHeightMm: number;
+}
+
+/** What the gap page is asked. */
+export interface GapQuestion {
+  readonly species: string;
+  readonly ringAngle: 'flatsawn' | 'rift' | 'quartered';
+  readonly shop: string;
+  readonly home: string;
+}
+
+/** Everything that is kept, undone and exported. */
+export interface Project {
+  readonly id: string;
+  readonly name: string;
+  readonly createdAt: string;
+  readonly settings: Settings;
+  readonly photos: readonly Photo[];
+  readonly shownPhotoId: string | null;
+  readonly gap: GapQuestion;
+}

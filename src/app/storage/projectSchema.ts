@@ -1,0 +1,73 @@
+import { z } from 'zod';
+import type { Project } from '../state/project.js';
+
+// The page's policy forbids building functions from text, which zod would otherwise try.
+z.config({ jitless: true });
+
+const point = z.object({ x: z.number(), y: z.number() });
+const line = z.object({ x1Mm: z.number(), y1Mm: z.number(), x2Mm: z.number(), y2Mm: z.number() });
+const positive = z.number().positive();
+
+const scale = z.discriminatedUnion('kind', [
+  z.object({
+    kind: z.literal('size'),
+    widthMm: positive,
+    heightMm: positive,
+    cornersPx: z.tuple([point, point, point, point]).nullable(),
+  }),
+  z.object({ kind: z.literal('pxPerMm'), pxPerMm: positive }),
+  z.object({ kind: z.literal('known'), fromPx: point, toPx: point, lengthMm: positive }),
+]);
+
+const leftOut = z.object({
+  id: z.string(),
+  kind: z.enum(['knot', 'glare']),
+  xMm: z.number(),
+  yMm: z.number(),
+  radiusXMm: positive,
+  radiusYMm: positive,
+});
+
+const photo = z.object({
+  id: z.string(),
+  name: z.string(),
+  imageId: z.string(),
+  widthPx: positive,
+  heightPx: positive,
+  scale: scale.nullable(),
+  findSeams: z.boolean(),
+  seams: z.array(z.object({ id: z.string(), line })),
+  droppedSeams: z.array(line),
+  leftOut: z.array(leftOut),
+  frontPlace: z.object({ xMm: z.number(), yMm: z.number() }).nullable(),
+  turned: z.boolean(),
+});
+
+const settings = z.object({
+  unit: z.enum(['inch', 'millimetre']),
+  distanceMm: positive,
+  kerfMm: z.number().nonnegative(),
+  dressMm: z.number().nonnegative(),
+  trimMm: z.number().nonnegative(),
+  jointMm: z.number().nonnegative(),
+  frontWidthMm: positive,
+  frontHeightMm: positive,
+});
+
+const gap = z.object({
+  species: z.string(),
+  ringAngle: z.enum(['flatsawn', 'rift', 'quartered']),
+  shop: z.string(),
+  home: z.string(),
+});
+
+/** What a kept or exported project must look like, version 1; see docs/file-format.md. */
+export const projectSchema: z.ZodType<Project> = z.object({
+  id: z.string().min(1),
+  name: z.string(),
+  createdAt: z.string(),
+  settings,
+  photos: z.array(photo),
+  shownPhotoId: z.string().nullable(),
+  gap,
+});
