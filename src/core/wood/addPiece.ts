@@ -32,7 +32,7 @@ export function addPiece(
       for (let i = 0; i < edges.length; i++) {
         const edge = edges[i]!;
         const inside = 0.5 + edge.nx * x + edge.ny * y + edge.offset;
-        if (inside < 1) share *= inside > 0 ? inside : 0;
+        if (inside < 1) share *= Math.max(inside, 0);
       }
       if (share === 0) continue;
       const k = row * piece.width + column;
@@ -46,7 +46,7 @@ export function addPiece(
         panel.light[3 * at + 1]! += share * green[entry]!;
         panel.light[3 * at + 2]! += share * blue[entry]!;
       } else {
-        const dark = pore < densestPore ? pore : densestPore;
+        const dark = Math.min(pore, densestPore);
         panel.light[3 * at]! += share * red[entry]! * Math.exp(-poreAbsorption[0] * dark);
         panel.light[3 * at + 1]! += share * green[entry]! * Math.exp(-poreAbsorption[1] * dark);
         panel.light[3 * at + 2]! += share * blue[entry]! * Math.exp(-poreAbsorption[2] * dark);

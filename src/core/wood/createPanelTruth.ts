@@ -2,6 +2,7 @@ import { wrapHalfTurnRad } from '../units/wrapHalfTurnRad.js';
 import type { Board } from './board.js';
 import { wideFace } from './facePlane.js';
 import { meanBoardColour } from './meanBoardColour.js';
+import { meanDirectionRad } from './meanDirectionRad.js';
 import type { PanelSpec, PieceSpec } from './panelSpec.js';
 import type { PanelTruth, SeamTruth } from './panelTruth.js';
 import { ringLineAt } from './ringLineAt.js';
@@ -74,6 +75,12 @@ export function createPanelTruth(
     heightMm: spec.heightMm,
     seams,
     grainAngleRad: (x, y) => at(x, y, 'angleRad'),
+    meanGrainAngleRad(x, y, overMm) {
+      const index = pieceAt(x, y);
+      const inPiece = (px: number, py: number) =>
+        pieceAt(px, py) === index ? ringLineOfPiece(index, px, py).angleRad : Number.NaN;
+      return index < 0 ? Number.NaN : meanDirectionRad(inPiece, x, y, overMm);
+    },
     ringSpacingMm: (x, y) => at(x, y, 'spacingMm'),
     fibreAngleRad,
     pieceAt,

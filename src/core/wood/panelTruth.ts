@@ -29,6 +29,8 @@ export interface PanelTruth {
   readonly seams: readonly SeamTruth[];
   /** Ring-line direction from +x towards +y, rad, in (-pi/2, pi/2]; NaN where no wood shows. */
   grainAngleRad(xMm: number, yMm: number): number;
+  /** Mean ring-line direction over a disc of the piece at its middle, same convention. */
+  meanGrainAngleRad(xMm: number, yMm: number, overMm: number): number;
   /** Distance between ring lines on the face, mm; NaN where no wood shows. */
   ringSpacingMm(xMm: number, yMm: number): number;
   /** Fibre (pores, streaks) direction, same convention; it is not the ring line's. */
