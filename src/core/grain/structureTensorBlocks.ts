@@ -1,5 +1,6 @@
 import { averageDown } from '../filter/averageDown.js';
 import { gradientRows } from '../filter/gradientRows.js';
+import { halve, halveVariancePx2 } from '../filter/halve.js';
 import type { Plane } from '../image/plane.js';
 import { createTensorField } from './createTensorField.js';
 import { structureTensorCheckerboard } from './structureTensorCheckerboard.js';
@@ -10,7 +11,7 @@ import type { TensorField } from './tensorField.js';
  * start from when a window must stay on one side of a joint.
  *
  * Three ways, by the scale of the derivative: near 1 px the checkerboard of pixels; from 2 px
- * up the picture is first averaged 2 x 2 (or more) and the derivative's sigma reduced to match;
+ * up the picture is halved first (once or more) and the derivative's sigma reduced to match;
  * otherwise every pixel.
  *
  * @param source luminance or its logarithm.
@@ -24,9 +25,9 @@ export function structureTensorBlocks(
   gradientSigmaPx: number,
   factor: number,
 ): TensorField {
-  const halved = Math.sqrt(gradientSigmaPx ** 2 - (2 ** 2 - 1) / 12) / 2;
+  const halved = Math.sqrt(Math.max(0, gradientSigmaPx ** 2 - halveVariancePx2)) / 2;
   if (halved >= 0.875 && factor % 2 === 0) {
-    return inFullSizeUnits(structureTensorBlocks(averageDown(source, 2), halved, factor / 2));
+    return inFullSizeUnits(structureTensorBlocks(halve(source), halved, factor / 2));
   }
   const field = createTensorField(source, factor);
   if (gradientSigmaPx >= 0.875 && gradientSigmaPx < 1.125 && factor % 4 === 0) {

@@ -5,6 +5,7 @@ import { boxMean } from '../../../src/core/filter/boxMean.js';
 import { convolveSeparable } from '../../../src/core/filter/convolveSeparable.js';
 import { gaussianBlur } from '../../../src/core/filter/gaussianBlur.js';
 import { gaussianKernel } from '../../../src/core/filter/gaussianKernel.js';
+import { halve } from '../../../src/core/filter/halve.js';
 import { reflectIndex } from '../../../src/core/filter/reflectIndex.js';
 import { createPlane, type Plane } from '../../../src/core/image/plane.js';
 
@@ -158,5 +159,29 @@ describe('averageDown', () => {
     for (const factor of [4, 0, 1.5]) {
       expect(() => averageDown(createPlane(3, 9), factor)).toThrow(/cannot be shrunk/);
     }
+  });
+});
+
+describe('halve', () => {
+  it('is every second sample of the definition with weights 1 3 3 1', () => {
+    fc.assert(
+      fc.property(plane, (source) => {
+        fc.pre(source.width > 1 && source.height > 1);
+        // As an odd kernel about the left of the two middle pixels: 0 1 3 3 1.
+        const weights = Float64Array.of(0, 1 / 8, 3 / 8, 3 / 8, 1 / 8);
+        const full = byDefinition(source, weights, weights);
+        const half = halve(source);
+        const expected = Array.from(half.data, (_, i) => {
+          const x = i % half.width;
+          return full[2 * ((i - x) / half.width) * source.width + 2 * x];
+        });
+        expectNear(half.data, expected, 1e-6);
+      }),
+      { seed: 5, numRuns: 150 },
+    );
+  });
+
+  it('refuses a strip of one pixel', () => {
+    expect(() => halve(createPlane(1, 9))).toThrow(/cannot be halved/);
   });
 });
