@@ -1,3 +1,4 @@
+import { keepTogether } from './keepTogether.js';
 import { textWidthPx } from './textWidthPx.js';
 
 /**
@@ -6,7 +7,7 @@ import { textWidthPx } from './textWidthPx.js';
  */
 export function wrapText(text: string, sizePx: number, widthPx: number, bold = false): string[] {
   const lines: string[] = [];
-  for (const word of text.replace(/(\d) (?=\d+\/\d|(?:in|mm|ft|m|cm)\b)/g, '$1\u00a0').split(' ')) {
+  for (const word of keepTogether(text).split(' ')) {
     const longer = lines.length > 0 ? `${lines.at(-1)} ${word}` : word;
     if (
       lines.length > 0 &&

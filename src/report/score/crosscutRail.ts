@@ -5,6 +5,7 @@ import type { Piece } from '../draw/piece.js';
 import { px } from '../draw/px.js';
 import type { Theme } from '../draw/theme.js';
 import type { PlacedSeam } from '../words/placedSeam.js';
+import { justVisibleLine } from './justVisibleLine.js';
 import { numberTag } from './numberTag.js';
 import type { ScoreFrame } from './scoreFrame.js';
 import { seamStretches } from './seamStretches.js';
@@ -26,7 +27,9 @@ export function crosscutRail(
     `translate(${px(rail.x)} ${px(panel.y + yMm * scale)}) rotate(90) scale(${way} 1)`;
   const strips = seams.map(({ seam }) => {
     const { y1Mm, y2Mm } = seam.line;
-    const ground = stripGround(Math.abs(y2Mm - y1Mm) * scale, 5, railStepPx, theme);
+    const lengthPx = Math.abs(y2Mm - y1Mm) * scale;
+    const ground = stripGround(lengthPx, 5, railStepPx, theme);
+    const line = justVisibleLine(lengthPx, railStepPx, theme);
     const profile = stripProfile(
       seamStretches(seam),
       scale,
@@ -34,7 +37,7 @@ export function crosscutRail(
       hatchId,
       paint(theme, 'stroke', 'quiet'),
     );
-    return `<g transform="${turned(y1Mm, y2Mm < y1Mm ? -1 : 1)}">${ground}${profile}</g>`;
+    return `<g transform="${turned(y1Mm, y2Mm < y1Mm ? -1 : 1)}">${ground}${profile}${line}</g>`;
   });
   const tags = seams.map(({ seam, number }) => {
     const topPx = panel.y + Math.min(seam.line.y1Mm, seam.line.y2Mm) * scale;

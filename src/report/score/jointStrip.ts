@@ -10,6 +10,7 @@ import type { LengthUnits } from '../words/lengthUnits.js';
 import type { PlacedSeam } from '../words/placedSeam.js';
 import { placeText } from '../words/placeText.js';
 import { flaggedPlaces } from './flaggedPlaces.js';
+import { justVisibleLine } from './justVisibleLine.js';
 import type { ScoreFrame } from './scoreFrame.js';
 import { seamStretches } from './seamStretches.js';
 import { stepsOfV } from './stepsOfV.js';
@@ -48,7 +49,7 @@ export function jointStrip(
   });
   const marks = worstMarks(seams, baseY, frame, units, theme);
   const ground = stripGround(panel.width, steps, laneStepPx, theme);
-  const svg = `<g transform="translate(${px(panel.x)} ${px(baseY)})">${ground}</g>${profiles.join('')}`;
+  const svg = `<g transform="translate(${px(panel.x)} ${px(baseY)})">${ground}</g>${profiles.join('')}<g transform="translate(${px(panel.x)} ${px(baseY)})">${justVisibleLine(panel.width, laneStepPx, theme)}</g>`;
   const rowPx = marks.labels.length > 0 ? 1.5 * smallPx + 4 : 3;
   return { piece: joinPieces([{ svg, labels: [] }, marks]), bottomPx: baseY + rowPx };
 }

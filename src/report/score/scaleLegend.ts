@@ -33,7 +33,7 @@ export function scaleLegend(
   const swatch = (level: VisibilityLevel | null) => (x: number, y: number) =>
     levelSwatch(level, x, y - 0.36 * smallPx + bandPx / 2, samplePx, bandPx, hatchId);
   const dashed = (x: number, y: number) =>
-    `<path d="M${px(x)} ${px(y - 0.36 * smallPx)}h${samplePx}" fill="none" ${paint(theme, 'stroke', 'quiet')} stroke-width="1" stroke-dasharray="5 3"/>`;
+    `<path d="M${px(x)} ${px(y - 0.36 * smallPx)}h${samplePx}" fill="none" ${paint(theme, 'stroke', 'ink')} stroke-width="1" stroke-dasharray="5 3"/>`;
   const square = (x: number, y: number) =>
     `<rect x="${px(x + 9)}" y="${px(y - 0.86 * smallPx)}" width="${smallPx}" height="${smallPx}" rx="2" fill="#1c1c1e" stroke="#ffffff" stroke-width="1"/>`;
   const items: LegendItem[] = [

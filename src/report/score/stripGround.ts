@@ -3,8 +3,8 @@ import { px } from '../draw/px.js';
 import type { Theme } from '../draw/theme.js';
 
 /**
- * The lines that a strip is read by: its foot, the edges of the five steps, and V = 1, just
- * visible, dashed. Along +x from 0, growing towards negative y.
+ * The lines that a strip is read by: its foot and the edges of the five steps but V = 1
+ * (`justVisibleLine`). Along +x from 0, growing towards negative y.
  * @param steps how many steps of the scale it is high
  */
 export function stripGround(lengthPx: number, steps: number, stepPx: number, theme: Theme): string {
@@ -14,7 +14,6 @@ export function stripGround(lengthPx: number, steps: number, stepPx: number, the
   const plain = `${paint(theme, 'stroke', 'quiet')} stroke-width="1"`;
   return [
     ...[1, 3, 4].filter((step) => step <= steps).map((step) => line(step, faint)),
-    line(2, `${plain} stroke-dasharray="5 3"`),
     line(0, plain),
   ].join('');
 }

@@ -1,0 +1,34 @@
+import type { ScoreResult } from '../../core/results/scoreResult.js';
+import { capitalise } from '../words/capitalise.js';
+import { joinWords } from '../words/joinWords.js';
+import type { LengthUnits } from '../words/lengthUnits.js';
+import { placeSeams } from '../words/placeSeams.js';
+import { placeText } from '../words/placeText.js';
+import { viewingDistanceText } from '../words/viewingDistanceText.js';
+
+/**
+ * What a score rests on, one sentence each: size and scale of the photo, viewing distance, what
+ * was placed by hand, what the photo could not tell.
+ */
+export function restsOn(result: ScoreResult, units: LengthUnits, distanceMm?: number): string[] {
+  const { widthMm, heightMm, pxPerMm } = result.panel;
+  const placed = placeSeams(result.seams);
+  const byHand = placed
+    .filter(({ seam }) => seam.found === 'placed')
+    .map(({ name }) => `the ${name}`);
+  const fine =
+    pxPerMm < 3 ? ': too coarse to judge fine grain; step closer or use more of the frame' : '';
+  const size = `${placeText(widthMm, units)} by ${placeText(heightMm, units)}`;
+  const sentences = [
+    `The panel is ${size}, seen at ${pxPerMm.toFixed(1)} px/mm${fine}.`,
+    distanceMm === undefined
+      ? ''
+      : `Judged for someone who stands ${viewingDistanceText(distanceMm, units)} away.`,
+    byHand.length === 0
+      ? ''
+      : `${capitalise(joinWords(byHand))} ${byHand.length === 1 ? 'was' : 'were'} placed by hand.`,
+    ...result.notes,
+    ...placed.flatMap(({ seam, name }) => seam.notes.map((note) => `${capitalise(name)}: ${note}`)),
+  ];
+  return sentences.filter(Boolean);
+}
