@@ -35,9 +35,9 @@ export function App() {
   useEffect(registerOffline, []);
   return (
     <div className="shell">
-      <a className="skip button" href="#main" onClick={toMain}>
+      <button type="button" className="skip" onClick={toMain}>
         To the page
-      </a>
+      </button>
       <TopBar />
       <div>
         <PageLinks />
@@ -51,8 +51,6 @@ export function App() {
   );
 }
 
-// The hash is the page's address here, so the skip link must not change it.
-function toMain(event: React.MouseEvent): void {
-  event.preventDefault();
+function toMain(): void {
   document.getElementById('main')?.focus();
 }

@@ -1,4 +1,4 @@
-import { useEffect } from 'react';
+import { useEffect, useEffectEvent } from 'react';
 import type { PanelPhoto } from '../../core/image/panelPhoto.js';
 import type { Progress } from '../../core/progress.js';
 import type { RunningJob } from '../../job/webWorkerClient.js';
@@ -44,48 +44,64 @@ export function useAnswer<T>(photo: Photo | null, asking: Asking<T>): boolean {
   const asked = useWorkbench((state) => state.asked);
   const question = photo?.scale ? questionOf(photo, asking.question) : null;
   const fresh = question !== null && asking.have?.question === question;
+  const waiting = question !== null && !fresh && !cancelled.has(question);
+  const begin = useEffectEvent((of: string) => beginWork(photo!, of, asking));
+  // biome-ignore lint/correctness/useExhaustiveDependencies: `asked` counts up to ask again
   useEffect(() => {
-    if (!photo || question === null || fresh || cancelled.has(question)) return;
-    let job: RunningJob<T> | null = null;
-    let dropped = false;
-    const stop = () => {
-      dropped = true;
-      job?.cancel();
-      useWorkbench.setState(({ running }) =>
-        running?.question === question ? { running: null } : {},
-      );
-    };
-    const cancel = () => {
-      cancelled.add(question);
-      stop();
-      useWorkbench.setState(({ asked: before }) => ({ asked: before + 1 }));
-    };
-    const show = (fraction: number, doing: string) => {
-      if (dropped) return;
-      const running = { question, label: asking.label, doing, fraction, cancel };
-      useWorkbench.setState({ running });
-    };
-    const work = async () => {
-      show(0, 'squaring the panel up');
-      try {
-        const { panel } = await panelOf(photo);
-        if (dropped) return;
-        job = asking.start(panel, show);
-        const result = await job.result;
-        if (!dropped) asking.keep(photo.id, { question, result });
-      } catch (thrown) {
-        if (!dropped) {
-          cancelled.add(question);
-          tellProblem(thrown, asking.label);
-        }
-      }
-      if (!dropped) useWorkbench.setState({ running: null });
-    };
-    const timer = setTimeout(work, pauseMs);
+    if (question === null || !waiting) return;
+    let stop = () => {};
+    const timer = setTimeout(() => {
+      stop = begin(question);
+    }, pauseMs);
     return () => {
       clearTimeout(timer);
       stop();
     };
-  }, [question, fresh, asked]);
+  }, [question, waiting, asked]);
   return fresh;
+}
+
+/** Starts the work behind a question; the returned function drops it at once. */
+function beginWork<T>(photo: Photo, question: string, asking: Asking<T>): () => void {
+  let job: RunningJob<T> | null = null;
+  let dropped = false;
+  const leaveBar = () =>
+    useWorkbench.setState(({ running }) =>
+      running?.question === question ? { running: null } : {},
+    );
+  const stop = () => {
+    dropped = true;
+    job?.cancel();
+    leaveBar();
+  };
+  const cancel = () => {
+    cancelled.add(question);
+    stop();
+    useWorkbench.setState(({ asked }) => ({ asked: asked + 1 }));
+  };
+  const show = (fraction: number, doing: string) => {
+    if (dropped) return;
+    useWorkbench.setState({
+      running: { question, label: asking.label, doing, fraction, cancel },
+    });
+  };
+  const work = async () => {
+    show(0, 'squaring the panel up');
+    try {
+      const { panel } = await panelOf(photo);
+      if (dropped) return;
+      job = asking.start(panel, show);
+      // A job that is dropped rejects; nobody may be waiting any more.
+      const result = await job.result;
+      if (!dropped) asking.keep(photo.id, { question, result });
+    } catch (thrown) {
+      if (dropped) return;
+      cancelled.add(question);
+      tellProblem(thrown, asking.label);
+      useWorkbench.setState(({ asked }) => ({ asked: asked + 1 }));
+    }
+    leaveBar();
+  };
+  work();
+  return stop;
 }

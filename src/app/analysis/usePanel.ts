@@ -1,4 +1,4 @@
-import { useEffect, useState } from 'react';
+import { useEffect, useEffectEvent, useState } from 'react';
 import { type PanelOnShelf, panelKey, panelOf } from '../images/shelf.js';
 import type { Photo } from '../state/project.js';
 import { tellProblem } from '../state/tell.js';
@@ -7,13 +7,14 @@ import { tellProblem } from '../state/tell.js';
 export function usePanel(photo: Photo | null): PanelOnShelf | null {
   const [ready, setReady] = useState<PanelOnShelf | null>(null);
   const key = photo?.scale ? panelKey(photo) : null;
+  const fetchPanel = useEffectEvent(() => panelOf(photo!));
   useEffect(() => {
-    if (!photo || key === null) {
+    if (key === null) {
       setReady(null);
       return;
     }
     let dropped = false;
-    panelOf(photo)
+    fetchPanel()
       .then((panel) => !dropped && setReady(panel))
       .catch((thrown) => !dropped && tellProblem(thrown, 'Squaring the panel up'));
     return () => {

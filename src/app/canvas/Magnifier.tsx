@@ -62,7 +62,6 @@ export function Magnifier({
       width={across}
       height={across}
       style={{ left, top: Math.min(stage.height - across, Math.max(0, top)) }}
-      aria-hidden="true"
     />
   );
 }

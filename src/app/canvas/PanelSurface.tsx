@@ -36,14 +36,13 @@ export function PanelSurface(props: PanelSurfaceProps) {
   );
   const canvas = useRef<HTMLCanvasElement>(null);
   useEffect(() => {
-    if (canvas.current) drawPicture(canvas.current, drawable, widthMm, view);
-  }, [drawable, widthMm, view, size]);
+    if (canvas.current && size.width) drawPicture(canvas.current, drawable, widthMm, view);
+  }, [drawable, widthMm, view, size.width]);
 
   return (
     <div className="stack">
       <div className={`panel-frame${rail ? ' with-rail' : ''}`}>
         {rail && <div className="rail">{rail(view)}</div>}
-        {/* biome-ignore lint/a11y/noNoninteractiveTabindex: the picture pans and zooms by keys */}
         <div
           ref={surface}
           className={`panel-surface${props.placing ? ' placing' : ''}`}
@@ -51,10 +50,11 @@ export function PanelSurface(props: PanelSurfaceProps) {
           role="application"
           aria-roledescription="panel picture"
           aria-label={`${label}. Arrow keys move, plus and minus zoom, 0 shows the whole.`}
+          // biome-ignore lint/a11y/noNoninteractiveTabindex: the picture pans and zooms by keys
           tabIndex={0}
           {...handlers}
         >
-          <canvas ref={canvas} aria-hidden="true" />
+          <canvas ref={canvas} />
           {marks && (
             <svg className="marks" aria-hidden="true" width={size.width} height={size.height}>
               {marks(view)}

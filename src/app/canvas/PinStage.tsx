@@ -37,7 +37,7 @@ export function PinStage({ photo, drawable, draft, onCorners, onDraft }: PinStag
   const view = fitView({ width: photo.widthPx, height: photo.heightPx }, size, marginPx);
   useEffect(() => {
     if (canvas.current && size.width) drawPicture(canvas.current, drawable, photo.widthPx, view);
-  }, [drawable, photo.widthPx, view]);
+  }, [drawable, photo.widthPx, view, size.width]);
 
   const toScreen = ({ x, y }: PointPx) => ({
     x: x * view.pxPerMm + view.x,
@@ -57,7 +57,7 @@ export function PinStage({ photo, drawable, draft, onCorners, onDraft }: PinStag
   const outline = pins.map(toScreen);
   return (
     <div className="pin-stage" ref={stage}>
-      <canvas className="photo" ref={canvas} aria-hidden="true" />
+      <canvas className="photo" ref={canvas} />
       <svg className="outline" aria-hidden="true">
         <polygon
           points={outline.map(({ x, y }) => `${x},${y}`).join(' ')}

@@ -26,7 +26,7 @@ export function SeamStrip(props: SeamStripProps) {
   const xOf = (at: number) => (x1Mm + ((x2Mm - x1Mm) * at) / lengthMm) * view.pxPerMm + view.x;
   const move = (by: number) =>
     onAt(Math.min(lengthMm, Math.max(0, (atMm ?? lengthMm / 2) + by * stepMm)));
-  const point = (event: React.PointerEvent<SVGSVGElement>) => {
+  const point = (event: React.PointerEvent<HTMLDivElement>) => {
     const left = event.currentTarget.getBoundingClientRect().left;
     const xMm = (event.clientX - left - view.x) / view.pxPerMm;
     const span = x2Mm - x1Mm;
@@ -34,7 +34,8 @@ export function SeamStrip(props: SeamStripProps) {
     onAt(Math.min(lengthMm, Math.max(0, ((xMm - x1Mm) / span) * lengthMm)));
   };
   return (
-    <svg
+    <div
+      className="reader"
       role="slider"
       tabIndex={0}
       aria-label={label}
@@ -54,36 +55,38 @@ export function SeamStrip(props: SeamStripProps) {
         move(by);
       }}
     >
-      {ruledLevels.map((v) => (
-        <line
-          key={v}
-          x1={view.x}
-          x2={view.x + panelWidthMm * view.pxPerMm}
-          y1={height - heightOfV(v, height)}
-          y2={height - heightOfV(v, height)}
-          stroke="var(--line)"
-          strokeWidth={v === 1 ? 1.5 : 0.75}
-        />
-      ))}
-      {seam.windows.map((window) => (
-        <Bar
-          key={window.atMm}
-          window={window}
-          x={xOf(window.atMm)}
-          wide={Math.abs(xOf(stepMm) - xOf(0))}
-        />
-      ))}
-      {atMm !== null && (
-        <line
-          x1={xOf(atMm)}
-          x2={xOf(atMm)}
-          y1={0}
-          y2={height}
-          stroke="var(--text)"
-          strokeWidth={2}
-        />
-      )}
-    </svg>
+      <svg aria-hidden="true">
+        {ruledLevels.map((v) => (
+          <line
+            key={v}
+            x1={view.x}
+            x2={view.x + panelWidthMm * view.pxPerMm}
+            y1={height - heightOfV(v, height)}
+            y2={height - heightOfV(v, height)}
+            stroke="var(--line)"
+            strokeWidth={v === 1 ? 1.5 : 0.75}
+          />
+        ))}
+        {seam.windows.map((window) => (
+          <Bar
+            key={window.atMm}
+            window={window}
+            x={xOf(window.atMm)}
+            wide={Math.abs(xOf(stepMm) - xOf(0))}
+          />
+        ))}
+        {atMm !== null && (
+          <line
+            x1={xOf(atMm)}
+            x2={xOf(atMm)}
+            y1={0}
+            y2={height}
+            stroke="var(--text)"
+            strokeWidth={2}
+          />
+        )}
+      </svg>
+    </div>
   );
 }
 

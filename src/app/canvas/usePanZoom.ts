@@ -1,4 +1,4 @@
-import { useCallback, useEffect, useLayoutEffect, useRef, useState } from 'react';
+import { useEffect, useEffectEvent, useLayoutEffect, useRef, useState } from 'react';
 import { pinch } from '../geometry/pinch.js';
 import {
   clampView,
@@ -42,14 +42,11 @@ export function usePanZoom(extent: Extent, { onTap, onHover }: PanZoomOptions) {
   const latest = useRef(view);
   latest.current = view;
 
-  const change = useCallback(
-    (next: ViewTransform) => {
-      const kept = clampView(next, extent, size);
-      const whole = fitView(extent, size);
-      setMoved(kept.pxPerMm <= whole.pxPerMm * 1.001 ? null : kept);
-    },
-    [extent.width, extent.height, size],
-  );
+  const change = (next: ViewTransform) => {
+    const kept = clampView(next, extent, size);
+    const whole = fitView(extent, size);
+    setMoved(kept.pxPerMm <= whole.pxPerMm * 1.001 ? null : kept);
+  };
 
   useLayoutEffect(() => {
     const element = surface.current;
@@ -61,20 +58,21 @@ export function usePanZoom(extent: Extent, { onTap, onHover }: PanZoomOptions) {
     return () => observer.disconnect();
   }, []);
 
+  const wheel = useEffectEvent((event: WheelEvent) => {
+    // At the whole view a plain scroll belongs to the page.
+    if (!event.ctrlKey && event.deltaY > 0 && !moved) return;
+    event.preventDefault();
+    const box = surface.current!.getBoundingClientRect();
+    const factor = Math.exp(-event.deltaY * (event.ctrlKey ? 0.01 : 0.0016));
+    change(zoomAt(latest.current, factor, event.clientX - box.left, event.clientY - box.top));
+  });
   useEffect(() => {
     const element = surface.current;
     if (!element) return;
-    const wheel = (event: WheelEvent) => {
-      // At the whole view a plain scroll belongs to the page.
-      if (!event.ctrlKey && event.deltaY > 0 && !moved) return;
-      event.preventDefault();
-      const box = element.getBoundingClientRect();
-      const factor = Math.exp(-event.deltaY * (event.ctrlKey ? 0.01 : 0.0016));
-      change(zoomAt(latest.current, factor, event.clientX - box.left, event.clientY - box.top));
-    };
-    element.addEventListener('wheel', wheel, { passive: false });
-    return () => element.removeEventListener('wheel', wheel);
-  }, [change, moved]);
+    const listen = (event: WheelEvent) => wheel(event);
+    element.addEventListener('wheel', listen, { passive: false });
+    return () => element.removeEventListener('wheel', listen);
+  }, []);
 
   const at = (event: React.PointerEvent): Point => {
     const box = surface.current!.getBoundingClientRect();

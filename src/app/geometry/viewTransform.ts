@@ -44,7 +44,8 @@ export function zoomAt(
 /** Keeps the zoom between the whole panel and `deepestZoom` px/mm, and the panel on the screen. */
 export function clampView(view: ViewTransform, panelMm: Extent, screenPx: Extent): ViewTransform {
   const whole = fitView(panelMm, screenPx);
-  const pxPerMm = Math.min(Math.max(view.pxPerMm, whole.pxPerMm), deepestZoom);
+  const deepest = Math.max(deepestZoom, whole.pxPerMm);
+  const pxPerMm = Math.min(Math.max(view.pxPerMm, whole.pxPerMm), deepest);
   const scaled =
     pxPerMm === view.pxPerMm
       ? view

@@ -25,7 +25,6 @@ function Joints({ photo, project }: { readonly photo: Photo; readonly project: P
   const cells = useGrain(photo, fresh);
   return (
     <>
-      <PhotoRow />
       {panel ? (
         <ScoredPanel
           photo={photo}
@@ -40,6 +39,7 @@ function Joints({ photo, project }: { readonly photo: Photo; readonly project: P
         <p role="status">Squaring the panel up…</p>
       )}
       {!panel && <WorkingBar />}
+      <PhotoRow />
     </>
   );
 }

@@ -61,27 +61,29 @@ function PinPhoto({ photo }: { readonly photo: Photo }) {
             ? guessWords[guess]
             : 'The photo must have been taken square on for this.'}
       </p>
-      <PhotoRow />
-      {picture ? (
-        <PinStage
-          photo={photo}
-          drawable={picture}
-          draft={draft}
-          onCorners={movePin}
-          onDraft={setDraft}
-        />
-      ) : (
-        <p role="status">Reading the photo…</p>
-      )}
-      <div className="row">
-        <UnitChoice />
-      </div>
-      <ScaleForm draft={draft} onDraft={setDraft} />
-      <div className="row">
-        <button type="button" className="main" disabled={!scale || crossed} onClick={take}>
-          This is the panel
-        </button>
-        {!scale && <span className="soft">{missingWords[draft.way]}</span>}
+      <div className="bench">
+        {picture ? (
+          <PinStage
+            photo={photo}
+            drawable={picture}
+            draft={draft}
+            onCorners={movePin}
+            onDraft={setDraft}
+          />
+        ) : (
+          <p role="status">Reading the photo…</p>
+        )}
+        <div className="stack">
+          <ScaleForm draft={draft} onDraft={setDraft} />
+          <UnitChoice />
+          <div className="row">
+            <button type="button" className="main" disabled={!scale || crossed} onClick={take}>
+              This is the panel
+            </button>
+          </div>
+          {!scale && <p className="soft">{missingWords[draft.way]}</p>}
+          <PhotoRow />
+        </div>
       </div>
     </>
   );

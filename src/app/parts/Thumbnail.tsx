@@ -1,17 +1,20 @@
-import { useEffect, useRef } from 'react';
-import { decodedPhoto, panelOf } from '../images/shelf.js';
+import { useEffect, useEffectEvent, useRef } from 'react';
+import type { Drawable } from '../images/drawableOf.js';
+import { decodedPhoto, panelKey, panelOf } from '../images/shelf.js';
 import type { Photo } from '../state/project.js';
 
 /** A small picture of a photo, squared up when it is pinned. */
 export function Thumbnail({ photo }: { readonly photo: Photo }) {
   const canvas = useRef<HTMLCanvasElement>(null);
+  const key = panelKey(photo);
+  const picture = useEffectEvent((): Promise<{ readonly drawable: Drawable }> => {
+    return photo.scale ? panelOf(photo) : decodedPhoto(photo.imageId);
+  });
+  // biome-ignore lint/correctness/useExhaustiveDependencies: the key is all that the picture depends on
   useEffect(() => {
     let dropped = false;
-    const picture = photo.scale
-      ? panelOf(photo).then(({ drawable }) => drawable)
-      : decodedPhoto(photo.imageId).then(({ drawable }) => drawable);
-    picture
-      .then(({ small }) => {
+    picture()
+      .then(({ drawable: { small } }) => {
         const target = canvas.current;
         if (dropped || !target) return;
         target.width = 320;
@@ -25,6 +28,6 @@ export function Thumbnail({ photo }: { readonly photo: Photo }) {
     return () => {
       dropped = true;
     };
-  }, [photo.imageId, photo.scale]);
-  return <canvas ref={canvas} aria-hidden="true" />;
+  }, [key]);
+  return <canvas ref={canvas} />;
 }
