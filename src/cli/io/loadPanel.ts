@@ -17,7 +17,13 @@ export async function loadPanel(
   progress: Progress,
 ): Promise<PanelPhoto> {
   const scale = photoScaleOf(options);
+  if (scale.kind === 'size' && scale.cornersPx) startLoadingOpenCv();
   const { image, notes } = await readPhoto(path);
   const panel = await runJob('rectify', { photo: image, scale }, { vision: loadOpenCv, progress });
   return { ...panel, notes: [...notes, ...panel.notes] };
+}
+
+/** OpenCV loads while the photo is decoded; a failure comes up again where it is awaited. */
+function startLoadingOpenCv(): void {
+  loadOpenCv().catch(() => {});
 }
