@@ -20,9 +20,10 @@ function placeForCut(cut: WoodCut, widthMm: number, random: RandomSource): Place
   const inFaceDeg = random.normal(0, 0.6);
   const lean = up * random.uniform(0.4, 1.9);
   if (cut === 'flatsawn') {
+    const depth = random.uniform(35, 95);
     return {
-      asideMm: side * random.uniform(0, 0.18) * widthMm,
-      depthMm: up * random.uniform(35, 95),
+      asideMm: side * random.uniform(0, 1) * Math.min(0.18 * widthMm, 0.5 * depth),
+      depthMm: up * depth,
       inFaceDeg,
       inDepthDeg: lean,
     };
