@@ -20,10 +20,10 @@ export async function writeOutput(folder: string, files: readonly OutputFile[]):
   let made: string | undefined;
   try {
     made = await mkdir(folder, { recursive: true });
-    await Promise.all(files.map(({ name, data }) => writeFile(temporary(name), data)));
+    await allOf(files.map(({ name, data }) => writeFile(temporary(name), data)));
     for (const { name } of files) await rename(temporary(name), join(folder, name));
   } catch (error) {
-    await Promise.all(files.map(({ name }) => rm(temporary(name), { force: true })));
+    await Promise.allSettled(files.map(({ name }) => rm(temporary(name), { force: true })));
     if (made) await removeEmpty(folder, made);
     const code = (error as NodeJS.ErrnoException).code ?? String(error);
     throw new SeamgrainError(
@@ -33,6 +33,12 @@ export async function writeOutput(folder: string, files: readonly OutputFile[]):
     );
   }
   return files.map(({ name }) => join(folder, name));
+}
+
+/** Waits for all of them, also after one failed, so that none still writes while others are removed. */
+async function allOf(writing: Promise<void>[]): Promise<void> {
+  const failed = (await Promise.allSettled(writing)).find(({ status }) => status === 'rejected');
+  if (failed) await Promise.reject((failed as PromiseRejectedResult).reason);
 }
 
 /** Takes away the folders from `folder` up to `first` that were made for this, where empty. */
