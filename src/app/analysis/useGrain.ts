@@ -1,4 +1,4 @@
-import type { GrainCell, GrainResult } from '../../core/results/grainResult.js';
+import type { GrainResult } from '../../core/results/grainResult.js';
 import type { Photo } from '../state/project.js';
 import { useWorkbench } from '../state/workbench.js';
 import { jobs } from '../worker/jobs.js';
@@ -7,7 +7,7 @@ import { useAnswer } from './useAnswer.js';
 const cellMm = 10;
 
 /** The grain strokes' cells, asked for once the more important answer is there (`when`). */
-export function useGrain(photo: Photo, when: boolean): readonly GrainCell[] {
+export function useGrain(photo: Photo, when: boolean): GrainResult | null {
   const have = useWorkbench(({ grains }) => grains[photo.id]);
   const fresh = useAnswer<GrainResult>(when ? photo : null, {
     question: { cellMm },
@@ -17,5 +17,5 @@ export function useGrain(photo: Photo, when: boolean): readonly GrainCell[] {
       useWorkbench.setState(({ grains }) => ({ grains: { ...grains, [photoId]: answer } })),
     have,
   });
-  return fresh && have ? have.result.cells : [];
+  return fresh && have ? have.result : null;
 }

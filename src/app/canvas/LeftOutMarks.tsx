@@ -1,13 +1,13 @@
-import type { ViewTransform } from '../geometry/viewTransform.js';
+import type { ScoreFrame } from '../../report/score/scoreFrame.js';
 import type { LeftOut } from '../state/project.js';
 
 /** Knots and glare that are left out: hatched, for nothing is told there. */
 export function LeftOutMarks({
   patches,
-  view,
+  frame,
 }: {
   readonly patches: readonly LeftOut[];
-  readonly view: ViewTransform;
+  readonly frame: ScoreFrame;
 }) {
   return (
     <g>
@@ -20,10 +20,10 @@ export function LeftOutMarks({
       {patches.map(({ id, xMm, yMm, radiusXMm, radiusYMm }) => (
         <ellipse
           key={id}
-          cx={xMm * view.pxPerMm + view.x}
-          cy={yMm * view.pxPerMm + view.y}
-          rx={radiusXMm * view.pxPerMm}
-          ry={radiusYMm * view.pxPerMm}
+          cx={xMm * frame.scale + frame.panel.x}
+          cy={yMm * frame.scale + frame.panel.y}
+          rx={radiusXMm * frame.scale}
+          ry={radiusYMm * frame.scale}
           fill="url(#left-out)"
           stroke="#111"
           strokeWidth={1.5}

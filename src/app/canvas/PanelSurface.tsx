@@ -1,7 +1,8 @@
 import { type ReactNode, useEffect, useRef } from 'react';
-import type { ViewTransform } from '../geometry/viewTransform.js';
+import type { ScoreFrame } from '../../report/score/scoreFrame.js';
 import type { Drawable } from '../images/drawableOf.js';
 import { drawPicture } from './drawPicture.js';
+import { screenFrame } from './screenFrame.js';
 import { type PanelPoint, usePanZoom } from './usePanZoom.js';
 
 export interface PanelSurfaceProps {
@@ -14,13 +15,13 @@ export interface PanelSurfaceProps {
   readonly onTap?: (point: PanelPoint) => void;
   readonly onHover?: (point: PanelPoint | null) => void;
   /** Marks over the panel, drawn in screen pixels under the view. */
-  readonly marks?: (view: ViewTransform) => ReactNode;
+  readonly marks?: (frame: ScoreFrame) => ReactNode;
   /** Things to take hold of, over the marks, placed in screen pixels under the view. */
-  readonly handles?: ((view: ViewTransform) => ReactNode) | undefined;
+  readonly handles?: ((frame: ScoreFrame) => ReactNode) | undefined;
   /** What varies across the width, beside the panel at the same height. */
-  readonly rail?: ((view: ViewTransform) => ReactNode) | undefined;
+  readonly rail?: ((frame: ScoreFrame) => ReactNode) | undefined;
   /** What varies along the length, under the panel at the same x. */
-  readonly strip?: ((view: ViewTransform) => ReactNode) | undefined;
+  readonly strip?: ((frame: ScoreFrame) => ReactNode) | undefined;
   readonly corner?: ReactNode;
 }
 
@@ -34,6 +35,7 @@ export function PanelSurface(props: PanelSurfaceProps) {
       ...(props.onHover ? { onHover: props.onHover } : {}),
     },
   );
+  const frame = screenFrame(view, { width: widthMm, height: heightMm }, size.width);
   const canvas = useRef<HTMLCanvasElement>(null);
   useEffect(() => {
     if (canvas.current && size.width) drawPicture(canvas.current, drawable, widthMm, view);
@@ -42,7 +44,7 @@ export function PanelSurface(props: PanelSurfaceProps) {
   return (
     <div className="stack">
       <div className={`panel-frame${rail ? ' with-rail' : ''}`}>
-        {rail && <div className="rail">{rail(view)}</div>}
+        {rail && <div className="rail">{rail(frame)}</div>}
         <div
           ref={surface}
           className={`panel-surface${props.placing ? ' placing' : ''}`}
@@ -57,13 +59,13 @@ export function PanelSurface(props: PanelSurfaceProps) {
           <canvas ref={canvas} />
           {marks && (
             <svg className="marks" aria-hidden="true" width={size.width} height={size.height}>
-              {marks(view)}
+              {marks(frame)}
             </svg>
           )}
-          {handles?.(view)}
+          {handles?.(frame)}
         </div>
         {rail && strip && <div className="corner">{corner}</div>}
-        {strip && <div className="strip">{strip(view)}</div>}
+        {strip && <div className="strip">{strip(frame)}</div>}
       </div>
       <div className="row">
         <button type="button" onClick={() => zoom(1.6)} aria-label="Zoom in">

@@ -1,16 +1,16 @@
 import { useState } from 'react';
 import type { LineMm } from '../../core/results/scoreResult.js';
-import type { ViewTransform } from '../geometry/viewTransform.js';
+import type { ScoreFrame } from '../../report/score/scoreFrame.js';
 import { Pin } from './Pin.js';
 
 export interface SeamEndsProps {
   readonly line: LineMm;
-  readonly view: ViewTransform;
+  readonly frame: ScoreFrame;
   readonly onMoved: (to: LineMm) => void;
 }
 
 /** Two pins at the ends of a joint; it moves when one is let go, or by half a millimetre a key. */
-export function SeamEnds({ line, view, onMoved }: SeamEndsProps) {
+export function SeamEnds({ line, frame, onMoved }: SeamEndsProps) {
   const [draft, setDraft] = useState<LineMm | null>(null);
   const shown = draft ?? line;
   const drop = () => {
@@ -22,8 +22,8 @@ export function SeamEnds({ line, view, onMoved }: SeamEndsProps) {
     { name: 'Second end of the joint', at: { x: shown.x2Mm, y: shown.y2Mm } },
   ] as const;
   const toScreen = ({ x, y }: { x: number; y: number }) => ({
-    x: x * view.pxPerMm + view.x,
-    y: y * view.pxPerMm + view.y,
+    x: x * frame.scale + frame.panel.x,
+    y: y * frame.scale + frame.panel.y,
   });
   const [a, b] = [toScreen(ends[0].at), toScreen(ends[1].at)];
   return (
@@ -38,7 +38,7 @@ export function SeamEnds({ line, view, onMoved }: SeamEndsProps) {
           name={name}
           at={at}
           screen={toScreen(at)}
-          unitsPerScreenPx={1 / view.pxPerMm}
+          unitsPerScreenPx={1 / frame.scale}
           keyStep={0.5}
           onMove={({ x, y }) =>
             setDraft(index === 0 ? { ...shown, x1Mm: x, y1Mm: y } : { ...shown, x2Mm: x, y2Mm: y })

@@ -1,52 +1,65 @@
+import { hatchPattern } from '../../report/draw/hatchPattern.js';
+import { themes } from '../../report/draw/themes.js';
 import { levelOfVisibility } from '../../report/ramp/levelOfVisibility.js';
+import { crosscutRail } from '../../report/score/crosscutRail.js';
+import type { ScoreFrame } from '../../report/score/scoreFrame.js';
+import { stepsOfV } from '../../report/score/stepsOfV.js';
 import type { PlacedSeam } from '../../report/words/placedSeam.js';
-import type { ViewTransform } from '../geometry/viewTransform.js';
-import { heightOfV, ruledLevels } from './heightOfV.js';
-import { LevelLine } from './LevelLine.js';
+import { Drawing } from './Drawing.js';
 
-const across = 76;
+const hatchId = 'rail-hatch';
+const thickPx = 8;
 
-/** How visible each joint is, beside the panel at the joint's own height. */
-export function SeamRail({
-  seams,
-  view,
-}: {
-  readonly seams: readonly PlacedSeam[];
-  readonly view: ViewTransform;
-}) {
+export interface SeamRailProps {
+  readonly placed: readonly PlacedSeam[];
+  readonly chosen: PlacedSeam | null;
+  readonly frame: ScoreFrame;
+}
+
+/**
+ * Beside the panel, at the same height: how visible each joint is, or, when a crosscut is chosen,
+ * how visible that is along its length.
+ */
+export function SeamRail({ placed, chosen, frame }: SeamRailProps) {
+  if (chosen?.runs === 'across') {
+    const rail = { x: 18, y: frame.panel.y, width: 50, height: frame.panel.height };
+    const piece = crosscutRail(
+      [chosen],
+      rail,
+      { ...frame, railStepPx: 10 },
+      themes.bright,
+      hatchId,
+    );
+    return (
+      <svg aria-hidden="true">
+        <Drawing svg={`<defs>${hatchPattern(hatchId)}</defs>${piece.svg}`} />
+      </svg>
+    );
+  }
+  const joints = placed.filter(({ runs }) => runs === 'along');
   return (
     <svg aria-hidden="true">
-      {ruledLevels.map((v) => (
-        <line
-          key={v}
-          x1={across - heightOfV(v, across)}
-          x2={across - heightOfV(v, across)}
-          y1={0}
-          y2="100%"
-          stroke="var(--line)"
-          strokeWidth={v === 1 ? 1.5 : 0.75}
-        />
-      ))}
-      {seams
-        .filter(({ runs }) => runs === 'along')
-        .map(({ seam, number }) => {
-          const y = ((seam.line.y1Mm + seam.line.y2Mm) / 2) * view.pxPerMm + view.y;
-          const reach = heightOfV(seam.visibility.v ?? 0, across);
-          return (
-            <g key={seam.id}>
-              <LevelLine
-                x1={across}
-                x2={across - Math.max(5, reach)}
-                y1={y}
-                y2={y}
-                level={levelOfVisibility(seam.visibility.v)}
-              />
-              <text x={6} y={y - 8}>
-                {number}
-              </text>
-            </g>
-          );
-        })}
+      <line x1={38} x2={38} y1={0} y2="100%" className="just-visible" />
+      <Drawing svg={`<defs>${hatchPattern(hatchId)}</defs>`} />
+      {joints.map(({ seam, number }) => {
+        const y = frame.panel.y + ((seam.line.y1Mm + seam.line.y2Mm) / 2) * frame.scale;
+        const level = levelOfVisibility(seam.visibility.v);
+        return (
+          <g key={seam.id}>
+            <text x={4} y={y + 4}>
+              {number}
+            </text>
+            <rect
+              x={16}
+              y={y - thickPx / 2}
+              width={11 * stepsOfV(seam.visibility.v)}
+              height={thickPx}
+              fill={level?.colour ?? `url(#${hatchId})`}
+              className="bar"
+            />
+          </g>
+        );
+      })}
     </svg>
   );
 }

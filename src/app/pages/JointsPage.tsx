@@ -22,7 +22,7 @@ export function JointsPage() {
 function Joints({ photo, project }: { readonly photo: Photo; readonly project: Project }) {
   const panel = usePanel(photo);
   const { score, fresh, ask } = useScore(photo, project.settings);
-  const cells = useGrain(photo, fresh);
+  const grain = useGrain(photo, fresh);
   return (
     <>
       {panel ? (
@@ -33,7 +33,7 @@ function Joints({ photo, project }: { readonly photo: Photo; readonly project: P
           score={score}
           fresh={fresh}
           ask={ask}
-          cells={cells}
+          grain={grain}
         />
       ) : (
         <p role="status">Squaring the panel up…</p>

@@ -1,5 +1,5 @@
 import { useState } from 'react';
-import type { GrainCell } from '../../core/results/grainResult.js';
+import type { GrainResult } from '../../core/results/grainResult.js';
 import type { ScoreResult } from '../../core/results/scoreResult.js';
 import { headlineOfScore } from '../../report/words/headlineOfScore.js';
 import { placeSeams } from '../../report/words/placeSeams.js';
@@ -24,11 +24,11 @@ export interface ScoredPanelProps {
   readonly score: ScoreResult | null;
   readonly fresh: boolean;
   readonly ask: (() => void) | null;
-  readonly cells: readonly GrainCell[];
+  readonly grain: GrainResult | null;
 }
 
 /** The answer as a sentence, the panel under it, and how to correct it beside it. */
-export function ScoredPanel({ photo, project, panel, score, fresh, ask, cells }: ScoredPanelProps) {
+export function ScoredPanel({ photo, project, panel, score, fresh, ask, grain }: ScoredPanelProps) {
   const [tool, setTool] = useState<Tool>('look');
   const [moving, setMoving] = useState(false);
   const chosenId = useWorkbench((state) => state.chosenSeamId);
@@ -53,7 +53,7 @@ export function ScoredPanel({ photo, project, panel, score, fresh, ask, cells }:
       <div className="bench">
         <div className="stack">
           <ScoredPicture
-            {...{ photo, panel, placed, chosen, cells, units, headline, tool, moving }}
+            {...{ photo, panel, score, placed, chosen, grain, units, headline, tool, moving }}
           />
           <LayerTicks />
           <ScaleWords />

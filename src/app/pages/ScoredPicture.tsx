@@ -1,20 +1,20 @@
 import { useState } from 'react';
-import type { GrainCell } from '../../core/results/grainResult.js';
+import type { GrainResult } from '../../core/results/grainResult.js';
+import type { LineMm, ScoreResult } from '../../core/results/scoreResult.js';
 import type { LengthUnits } from '../../report/words/lengthUnits.js';
 import type { PlacedSeam } from '../../report/words/placedSeam.js';
 import { applyTool } from '../actions/applyTool.js';
 import { moveSeam, placedIdOf } from '../actions/panelChanges.js';
-import { GrainMarks } from '../canvas/GrainMarks.js';
 import { LeftOutMarks } from '../canvas/LeftOutMarks.js';
 import { PanelSurface } from '../canvas/PanelSurface.js';
+import { ScoreMarks } from '../canvas/ScoreMarks.js';
 import { SeamEnds } from '../canvas/SeamEnds.js';
-import { SeamMarks } from '../canvas/SeamMarks.js';
 import { SeamRail } from '../canvas/SeamRail.js';
 import { SeamStrip } from '../canvas/SeamStrip.js';
 import type { PanelPoint } from '../canvas/usePanZoom.js';
-import { WorstMarks } from '../canvas/WorstMarks.js';
 import { nearestSeam } from '../geometry/nearestSeam.js';
 import type { PanelOnShelf } from '../images/shelf.js';
+import { Fractions } from '../parts/Fractions.js';
 import type { Photo } from '../state/project.js';
 import { useWorkbench } from '../state/workbench.js';
 import { readingAlong, readingOn } from './readingAt.js';
@@ -23,9 +23,10 @@ import type { Tool } from './tools.js';
 export interface ScoredPictureProps {
   readonly photo: Photo;
   readonly panel: PanelOnShelf;
+  readonly score: ScoreResult | null;
   readonly placed: readonly PlacedSeam[];
   readonly chosen: PlacedSeam | null;
-  readonly cells: readonly GrainCell[];
+  readonly grain: GrainResult | null;
   readonly units: LengthUnits;
   readonly headline: string;
   readonly tool: Tool;
@@ -34,7 +35,7 @@ export interface ScoredPictureProps {
 
 /** The panel with its joints, the rail beside it, the strip under it, and what a place says. */
 export function ScoredPicture(props: ScoredPictureProps) {
-  const { photo, panel, placed, chosen, cells, units, headline, tool, moving } = props;
+  const { photo, panel, score, placed, chosen, grain, units, headline, tool, moving } = props;
   const layers = useWorkbench((state) => state.layers);
   const [at, setAt] = useState<PanelPoint | null>(null);
   const [alongMm, setAlongMm] = useState<number | null>(null);
@@ -48,14 +49,20 @@ export function ScoredPicture(props: ScoredPictureProps) {
     useWorkbench.setState({ chosenSeamId: near.placed.seam.id });
     setAlongMm(near.alongMm);
   };
+  const moveChosen = (to: LineMm) => {
+    if (!chosen) return;
+    const { line } = chosen.seam;
+    moveSeam(photo.id, { placedId: placedIdOf(photo, line), line }, to, crypto.randomUUID());
+  };
   const near = at ? nearestSeam(placed, at.xMm, at.yMm) : null;
   const reading = near
     ? readingAlong(near.placed, near.alongMm, units)
     : at
-      ? readingOn(at.xMm, at.yMm, cells, units)
+      ? readingOn(at.xMm, at.yMm, grain?.cells ?? [], units)
       : chosen && alongMm !== null
         ? readingAlong(chosen, alongMm, units)
-        : '';
+        : 'Tap a joint, or run along the strip under the panel.';
+  const strip = chosen?.runs === 'along' ? chosen : null;
   return (
     <div className="stack">
       <PanelSurface
@@ -66,55 +73,42 @@ export function ScoredPicture(props: ScoredPictureProps) {
         placing={tool !== 'look'}
         onTap={tap}
         onHover={setAt}
-        marks={(view) => (
+        marks={(frame) => (
           <>
-            {layers.grain && <GrainMarks cells={cells} view={view} />}
-            <LeftOutMarks patches={photo.leftOut} view={view} />
-            {layers.seams && (
-              <SeamMarks seams={placed} view={view} chosenId={chosen?.seam.id ?? null} />
-            )}
-            {layers.worst && (
-              <WorstMarks seams={placed.map(({ seam }) => seam)} view={view} units={units} />
-            )}
+            <ScoreMarks {...{ score, grain, placed, frame, units, layers }} />
+            <LeftOutMarks patches={photo.leftOut} frame={frame} />
           </>
         )}
         handles={
           moving && chosen
-            ? (view) => (
-                <SeamEnds
-                  line={chosen.seam.line}
-                  view={view}
-                  onMoved={(to) => {
-                    const { line } = chosen.seam;
-                    const from = { placedId: placedIdOf(photo, line), line };
-                    moveSeam(photo.id, from, to, crypto.randomUUID());
-                  }}
-                />
-              )
+            ? (frame) => <SeamEnds line={chosen.seam.line} frame={frame} onMoved={moveChosen} />
             : undefined
         }
-        rail={placed.length > 0 ? (view) => <SeamRail seams={placed} view={view} /> : undefined}
+        rail={
+          placed.length > 0 ? (frame) => <SeamRail {...{ placed, chosen, frame }} /> : undefined
+        }
         strip={
-          chosen
-            ? (view) => (
+          strip
+            ? (frame) => (
                 <SeamStrip
-                  seam={chosen.seam}
-                  view={view}
-                  panelWidthMm={widthMm}
-                  atMm={near?.placed === chosen ? near.alongMm : alongMm}
+                  chosen={strip}
+                  frame={frame}
+                  atMm={near?.placed === strip ? near.alongMm : alongMm}
                   onAt={(mm) => {
                     setAt(null);
                     setAlongMm(mm);
                   }}
-                  label={`How visible the ${chosen.name} is along its length`}
-                  spoken={alongMm === null ? '' : readingAlong(chosen, alongMm, units)}
+                  label={`How visible the ${strip.name} is along its length`}
+                  spoken={alongMm === null ? '' : readingAlong(strip, alongMm, units)}
                 />
               )
             : undefined
         }
-        corner={chosen ? chosen.name : ''}
+        corner={strip ? `${strip.number} ${strip.name}` : ''}
       />
-      <p className="readout">{reading || 'Tap a joint, or run along the strip under it.'}</p>
+      <p className="readout">
+        <Fractions text={reading} />
+      </p>
     </div>
   );
 }

@@ -1,5 +1,9 @@
+import { hatchPattern } from '../../report/draw/hatchPattern.js';
 import { visibilityRamp } from '../../report/ramp/visibilityRamp.js';
-import { LevelLine } from '../canvas/LevelLine.js';
+import { levelSwatch } from '../../report/score/levelSwatch.js';
+import { Drawing } from '../canvas/Drawing.js';
+
+const hatchId = 'words-hatch';
 
 /** The five words of the one scale, each with its colour and shape, and 'cannot tell'. */
 export function ScaleWords() {
@@ -7,8 +11,10 @@ export function ScaleWords() {
     <ul className="scale-words" aria-label="How visible">
       {[...visibilityRamp, null].map((level) => (
         <li key={level?.word ?? 'cannot tell'}>
-          <svg width="36" height="16" aria-hidden="true">
-            <LevelLine x1={3} x2={33} y1={8} y2={8} level={level} />
+          <svg width="32" height="14" aria-hidden="true">
+            <Drawing
+              svg={`<defs>${hatchPattern(hatchId)}</defs>${levelSwatch(level, 1, 12, 30, 10, hatchId)}`}
+            />
           </svg>
           {level?.word ?? 'cannot tell'}
         </li>

@@ -15,10 +15,21 @@ export function createProject(id: string, name: string, createdAt: string): Proj
       jointMm: 0.8,
       frontWidthMm: 254,
       frontHeightMm: 101.6,
+      ruleMarks: 32,
+      frontWood: 'same',
+      endPieces: 'stay',
     },
     photos: [],
     shownPhotoId: null,
-    gap: { species: 'hard maple', ringAngle: 'flatsawn', shop: '35%@70F', home: '80%@70F' },
+    gap: {
+      species: 'hard maple',
+      ringAngle: 'flatsawn',
+      shop: '35%@70F',
+      home: '80%@70F',
+      surround: 'framed',
+      revealMm: 0.8,
+      place: 'top',
+    },
   };
 }
 

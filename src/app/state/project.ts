@@ -53,16 +53,27 @@ export interface Settings {
   readonly dressMm: number;
   readonly trimMm: number;
   readonly jointMm: number;
+  /** The front along the grain, and across it. */
   readonly frontWidthMm: number;
   readonly frontHeightMm: number;
+  /** Marks per inch of the rule on the fence. */
+  readonly ruleMarks: 16 | 32 | 64;
+  readonly frontWood: 'same' | 'contrasting' | 'veneered';
+  /** End pieces stay where they were, or slide in to close the kerf. */
+  readonly endPieces: 'stay' | 'slide';
 }
 
 /** What the gap page is asked. */
 export interface GapQuestion {
   readonly species: string;
   readonly ringAngle: 'flatsawn' | 'rift' | 'quartered';
+  /** Climates as typed: `35%@70F`. */
   readonly shop: string;
   readonly home: string;
+  readonly surround: 'framed' | 'solid';
+  /** Gap that must remain when the front is widest. */
+  readonly revealMm: number;
+  readonly place: 'top' | 'bottom' | 'split';
 }
 
 /** Everything that is kept, undone and exported. */

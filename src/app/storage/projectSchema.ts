@@ -52,6 +52,9 @@ const settings = z.object({
   jointMm: z.number().nonnegative(),
   frontWidthMm: positive,
   frontHeightMm: positive,
+  ruleMarks: z.union([z.literal(16), z.literal(32), z.literal(64)]),
+  frontWood: z.enum(['same', 'contrasting', 'veneered']),
+  endPieces: z.enum(['stay', 'slide']),
 });
 
 const gap = z.object({
@@ -59,6 +62,9 @@ const gap = z.object({
   ringAngle: z.enum(['flatsawn', 'rift', 'quartered']),
   shop: z.string(),
   home: z.string(),
+  surround: z.enum(['framed', 'solid']),
+  revealMm: z.number().nonnegative(),
+  place: z.enum(['top', 'bottom', 'split']),
 });
 
 /** What a kept or exported project must look like, version 1; see docs/file-format.md. */
