@@ -1,10 +1,16 @@
 import { createPlane, type Plane } from '../image/plane.js';
 import { convolveSeparable } from './convolveSeparable.js';
 import { gaussianKernel } from './gaussianKernel.js';
-import { smoothNarrow } from './smoothNarrow.js';
+import { halfKernel } from './narrow/halfKernel.js';
+import { intoFourRows } from './narrow/intoFourRows.js';
+import { narrowPitch, narrowRadiusPx, narrowRing, overFourRows } from './narrow/overFourRows.js';
+import { symmetricAlongRow } from './narrow/symmetricAlongRow.js';
+import { symmetricDownColumns } from './narrow/symmetricDownColumns.js';
 
 /**
  * Gaussian smoothing with mirrored borders.
+ *
+ * Up to sigma 1.6 px a quick way with 13 taps, about a third of the time.
  *
  * @param source plane to smooth.
  * @param sigmaPx standard deviation along both axes, px, above 0.
@@ -17,9 +23,21 @@ export function gaussianBlur(
   into: Plane = createPlane(source.width, source.height),
 ): Plane {
   const kernel = gaussianKernel(sigmaPx);
-  const radius = (kernel.length - 1) / 2;
-  if (radius > 6) return convolveSeparable(source, kernel, kernel, into);
-  const weights = new Float64Array(7);
-  weights.set(kernel.subarray(radius));
-  return smoothNarrow(source, weights, into);
+  if (kernel.length > 2 * narrowRadiusPx + 1) {
+    return convolveSeparable(source, kernel, kernel, into);
+  }
+  const { width } = source;
+  const weights = halfKernel(kernel);
+  const ring = narrowRing(width);
+  const pitch = narrowPitch(width);
+  overFourRows(
+    source,
+    (padded, start) => symmetricAlongRow(padded, ring, start, pitch, weights),
+    (y, starts) => {
+      intoFourRows(into.data, width, y, (out, start) => {
+        symmetricDownColumns(ring, starts, out, start, width, weights);
+      });
+    },
+  );
+  return into;
 }

@@ -4,6 +4,8 @@ import { averageDown } from '../../../src/core/filter/averageDown.js';
 import { boxMean } from '../../../src/core/filter/boxMean.js';
 import { convolveSeparable } from '../../../src/core/filter/convolveSeparable.js';
 import { gaussianBlur } from '../../../src/core/filter/gaussianBlur.js';
+import { gaussianDerivativeKernel } from '../../../src/core/filter/gaussianDerivativeKernel.js';
+import { gaussianGradient } from '../../../src/core/filter/gaussianGradient.js';
 import { gaussianKernel } from '../../../src/core/filter/gaussianKernel.js';
 import { halve } from '../../../src/core/filter/halve.js';
 import { reflectIndex } from '../../../src/core/filter/reflectIndex.js';
@@ -183,5 +185,20 @@ describe('halve', () => {
 
   it('refuses a strip of one pixel', () => {
     expect(() => halve(createPlane(1, 9))).toThrow(/cannot be halved/);
+  });
+});
+
+describe('gaussianGradient', () => {
+  it('is the double sum of its definition, narrow and wide', () => {
+    fc.assert(
+      fc.property(plane, fc.constantFrom(0.8, 1, 1.2, 1.6, 2), (source, sigmaPx) => {
+        const smooth = gaussianKernel(sigmaPx);
+        const slope = gaussianDerivativeKernel(sigmaPx);
+        const { gx, gy } = gaussianGradient(source, sigmaPx);
+        expectNear(gx, byDefinition(source, slope, smooth), 1e-5);
+        expectNear(gy, byDefinition(source, smooth, slope), 1e-5);
+      }),
+      { seed: 6, numRuns: 150 },
+    );
   });
 });
