@@ -3,18 +3,12 @@ import type { Board } from './board.js';
 import { wideFace } from './facePlane.js';
 import { meanBoardColour } from './meanBoardColour.js';
 import { meanDirectionRad } from './meanDirectionRad.js';
-import type { PanelSpec, PieceSpec } from './panelSpec.js';
+import type { PanelSpec } from './panelSpec.js';
 import type { PanelTruth, SeamTruth } from './panelTruth.js';
+import { pieceFinder } from './pieceFinder.js';
 import { ringLineAt } from './ringLineAt.js';
 import type { RingProfile } from './ringProfile.js';
 import { ringIndexAt } from './ringTable.js';
-
-function covers({ outline }: PieceSpec, x: number, y: number): boolean {
-  return outline.every(([x0, y0], i) => {
-    const [x1, y1] = outline[(i + 1) % outline.length]!;
-    return (x1 - x0) * (y - y0) - (y1 - y0) * (x - x0) >= 0;
-  });
-}
 
 /** The truth of a panel from its own description; nothing is measured from the picture. */
 export function createPanelTruth(
@@ -23,10 +17,7 @@ export function createPanelTruth(
   profiles: readonly RingProfile[],
 ): PanelTruth {
   const { pieces } = spec;
-  const pieceAt = (x: number, y: number) =>
-    x < 0 || y < 0 || x > spec.widthMm || y > spec.heightMm
-      ? -1
-      : pieces.findIndex((piece) => covers(piece, x, y));
+  const pieceAt = pieceFinder(spec);
   const ringLineOfPiece = (index: number, x: number, y: number) => {
     const piece = pieces[index]!;
     const board = boards[piece.board]!;

@@ -1,5 +1,7 @@
 import { createRandom } from '../../../src/core/random/createRandom.js';
+import { ageFromLattice } from '../../../src/core/wood/ageFromLattice.js';
 import type { BoardSpec } from '../../../src/core/wood/boardSpec.js';
+import type { FaceLattice } from '../../../src/core/wood/faceLattice.js';
 import { levelBelow, type SecondField } from './secondField.js';
 
 /** Darkness of a board's face as a picture of its own, 0 pale to about 1 dark. */
@@ -41,12 +43,14 @@ function drawLines(
   const strong = Array.from(field.levels, () => random.uniform(0.4, 1.1));
   const power = random.uniform(2, 5);
   const size =
-    { 'ring-porous': 0.3, 'diffuse-porous': 0.11, softwood: 0.34 }[board.setting] *
+    { 'ring-porous': 0.34, 'diffuse-porous': 0.16, softwood: 0.5 }[board.setting] *
     (board.contrast ?? 1);
+  const lattice = latticeOf(field, box, width / pxPerMm, height / pxPerMm);
   for (let row = 0; row < height; row++) {
     let index = 0;
     for (let column = 0; column < width; column++) {
-      const { f } = field.at(box.x0 + (column + 0.5) / pxPerMm, box.y0 + (row + 0.5) / pxPerMm);
+      const x = box.x0 + (column + 0.5) / pxPerMm;
+      const f = ageFromLattice(lattice, x, box.y0 + (row + 0.5) / pxPerMm);
       if (!(f >= field.levels[index]! && f < field.levels[index + 1]!)) {
         index = levelBelow(field.levels, f);
       }
@@ -60,6 +64,24 @@ function drawLines(
       dark[row * width + column] = size * line;
     }
   }
+}
+
+/** The field on a 1 mm lattice: its humps are tens of mm, so cubic interpolation is exact enough. */
+function latticeOf(
+  field: SecondField,
+  box: { x0: number; y0: number },
+  widthMm: number,
+  heightMm: number,
+): FaceLattice {
+  const i0 = Math.floor(box.x0) - 2;
+  const j0 = Math.floor(box.y0) - 2;
+  const columns = Math.ceil(widthMm) + 7;
+  const rows = Math.ceil(heightMm) + 7;
+  const ageMm = Float64Array.from(
+    { length: columns * rows },
+    (_, k) => field.at(i0 + (k % columns), j0 + Math.floor(k / columns)).f,
+  );
+  return { stepMm: 1, i0, j0, columns, rows, ageMm, slope: new Float32Array(0) };
 }
 
 function addFibre(

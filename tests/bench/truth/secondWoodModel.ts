@@ -8,6 +8,7 @@ import { encodeSrgb } from '../../../src/core/wood/encodeSrgb.js';
 import { meanDirectionRad } from '../../../src/core/wood/meanDirectionRad.js';
 import type { PanelSpec, PieceSpec } from '../../../src/core/wood/panelSpec.js';
 import type { PanelTruth } from '../../../src/core/wood/panelTruth.js';
+import { pieceFinder } from '../../../src/core/wood/pieceFinder.js';
 import { type BoardRaster, secondBoardRaster } from './secondBoardRaster.js';
 import { levelBelow, type SecondField, secondField } from './secondField.js';
 
@@ -156,15 +157,7 @@ function read(raster: BoardRaster, u: number, v: number): number {
 
 function truthOf(spec: PanelSpec, fields: readonly SecondField[]): PanelTruth {
   const { pieces } = spec;
-  const inside = ({ outline }: PieceSpec, x: number, y: number) =>
-    outline.every(([x0, y0], i) => {
-      const [x1, y1] = outline[(i + 1) % outline.length]!;
-      return (x1 - x0) * (y - y0) - (y1 - y0) * (x - x0) >= 0;
-    });
-  const pieceAt = (x: number, y: number) =>
-    x < 0 || y < 0 || x > spec.widthMm || y > spec.heightMm
-      ? -1
-      : pieces.findIndex((piece) => inside(piece, x, y));
+  const pieceAt = pieceFinder(spec);
   const ringLineOfPiece = (index: number, x: number, y: number) => {
     const { placement: p } = pieces[index]!;
     const field = fields[index]!;
