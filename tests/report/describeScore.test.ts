@@ -36,7 +36,9 @@ describe('describeScore', () => {
 
   it('puts the worst place where the worst window lies', () => {
     // Window 19 of 72 lies at 18.5/72 of 760 mm = 195.28 mm = 7.688 in, nearest sixteenth 7 11/16.
-    const peak = inventedSeam('s', along(200), (share) => (Math.abs(share - 18.5 / 72) < 0.006 ? 6 : 1));
+    const peak = inventedSeam('s', along(200), (share) =>
+      Math.abs(share - 18.5 / 72) < 0.006 ? 6 : 1,
+    );
     expect(describeScore(inventedScore([peak]), inches).headline).toContain(
       'worst 7 11/16 in from the left',
     );

@@ -21,10 +21,10 @@ export function inventedSeam(
   id: string,
   line: LineMm,
   vAt: (share: number) => number | null,
-  change: Partial<SeamResult> & { readonly cue?: Cue } = {},
+  change: Partial<SeamResult> & { readonly cue?: Cue; readonly windowCount?: number } = {},
 ): SeamResult {
   const lengthMm = Math.hypot(line.x2Mm - line.x1Mm, line.y2Mm - line.y1Mm);
-  const count = Math.max(1, Math.round(lengthMm / 10.5));
+  const count = change.windowCount ?? Math.max(1, Math.round(lengthMm / 10.5));
   const windows: SeamWindow[] = Array.from({ length: count }, (_, index) => {
     const share = (index + 0.5) / count;
     const v = vAt(share);
@@ -39,7 +39,7 @@ export function inventedSeam(
   const told = windows.map((window) => window.v).filter((v) => v !== null);
   const v =
     told.length === 0 ? null : Math.cbrt(told.reduce((sum, x) => sum + x ** 3, 0) / told.length);
-  const { cue, ...rest } = change;
+  const { cue, windowCount: _, ...rest } = change;
   return {
     id,
     found: 'photo',

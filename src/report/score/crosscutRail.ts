@@ -39,10 +39,14 @@ export function crosscutRail(
     );
     return `<g transform="${turned(y1Mm, y2Mm < y1Mm ? -1 : 1)}">${ground}${profile}${line}</g>`;
   });
-  const tags = seams.map(({ seam, number }) => {
+  let freeFromPx = 0;
+  const tags = seams.flatMap(({ seam, number }) => {
     const topPx = panel.y + Math.min(seam.line.y1Mm, seam.line.y2Mm) * scale;
     const centre = { x: rail.x + tagRadiusPx, y: topPx - tagRadiusPx - 4 };
-    return numberTag(number, seam.found, centre, tagRadiusPx);
+    // Pieces of a line too short for their numbers keep them on the wood.
+    if (centre.y - tagRadiusPx < freeFromPx) return [];
+    freeFromPx = centre.y + tagRadiusPx + 2;
+    return [numberTag(number, seam.found, centre, tagRadiusPx)];
   });
   return joinPieces([{ svg: strips.join(''), labels: [] }, ...tags]);
 }

@@ -72,10 +72,10 @@ function worstMarks(
       const x = panel.x + xMm * scale;
       const text = placeText(xMm, units);
       const width = textWidthPx(text, smallPx);
-      const size = { y: y - 0.93 * smallPx, width: width + 12, height: 1.2 * smallPx };
+      const size = { y: y - 0.93 * smallPx, width: width + 14, height: 1.2 * smallPx };
       const wishes = [
         { x: x - 6, ...size },
-        { x: x - width - 6, ...size },
+        { x: x - width - 8, ...size },
       ];
       const box = firstFreeBox(wishes, taken, bounds, 4);
       if (!box) continue;

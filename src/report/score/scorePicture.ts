@@ -126,6 +126,13 @@ function belowPanel(
     y = strip.bottomPx + 8;
   }
   for (const seams of crosscuts) heading(seams);
+  const hidden = placed.length - [...joints, ...crosscuts].flat().length;
+  if (hidden > 0) {
+    const text = `and ${hidden} more, quieter, marked on the wood only`;
+    const fill = paint(theme, 'fill', 'quiet');
+    pieces.push(textPiece({ x: marginPx, y: y + smallPx, text, sizePx: smallPx, fill }));
+    y += 1.5 * smallPx;
+  }
   const distance = drawing.distanceMm;
   const wishes = {
     justVisible:

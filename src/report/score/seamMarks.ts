@@ -63,12 +63,21 @@ function tagOf(
   otherTags: Box[],
 ): Piece {
   const radius = widthPx < 560 ? 7.5 : 8.5;
-  const along = [14, 34, 54, 74, 94].filter((at) => at < track.lengthPx - radius);
-  const wishes = [...along, track.lengthPx / 2].map((at) => {
-    const centre = pointOnTrack(track, at, gapPx + bandPx / 2);
-    return { x: centre.x - radius, y: centre.y - radius, width: 2 * radius, height: 2 * radius };
+  const side = 2 * radius;
+  const clamp = (value: number, from: number, room: number) =>
+    Math.min(from + room - radius, Math.max(from + radius, value));
+  const count = Math.max(1, Math.floor((track.lengthPx - 28) / 20));
+  const wishes = Array.from({ length: count }, (_, index) => {
+    const along = Math.min(14 + 20 * index, track.lengthPx / 2 + 20 * index);
+    const at = pointOnTrack(track, along, gapPx + bandPx / 2);
+    const x = clamp(at.x, panel.x, panel.width) - radius;
+    const y = clamp(at.y, panel.y, panel.height) - radius;
+    return { x, y, width: side, height: side };
   });
-  const box = firstFreeBox(wishes, otherTags, panel, 2) ?? wishes[0]!;
+  const page = { x: 0, y: panel.y - radius, width: widthPx, height: panel.height + side };
+  const box = firstFreeBox(wishes, otherTags, page, 2);
+  // Seams one upon the other: the heading still has the number.
+  if (!box) return { svg: '', labels: [] };
   otherTags.push(box);
   return numberTag(number, seam.found, { x: box.x + radius, y: box.y + radius }, radius);
 }
