@@ -1,20 +1,19 @@
 import { Command } from '@commander-js/extra-typings';
 import type { CliIo } from './io/cliIo.js';
-import { verbs } from './verbs/verbs.js';
+import { addVerbs } from './verbs/addVerbs.js';
 
 /**
  * The whole command line. Failures are thrown, never printed here: `runCli` says them.
  * @param io where words go
  */
-export function buildProgram(io: CliIo) {
+export function buildProgram(io: CliIo): Command {
   const program = new Command('seamgrain')
     .description(
       'Reads the grain in photographs of wooden panels: how visible is this joint, and where to cut.',
     )
-    .version('0.1.0');
-  for (const verb of verbs) program.addCommand(verb(io));
-  for (const command of [program, ...program.commands]) {
-    command.exitOverride().configureOutput({ writeOut: io.out, writeErr: () => {} });
-  }
+    .version('0.1.0')
+    .exitOverride()
+    .configureOutput({ writeOut: io.out, writeErr: () => {} });
+  addVerbs(program, io);
   return program;
 }

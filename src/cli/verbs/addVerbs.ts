@@ -1,0 +1,11 @@
+import type { Command } from '@commander-js/extra-typings';
+import type { CliIo } from '../io/cliIo.js';
+import type { Verb } from './verb.js';
+
+/** Every verb, in the order that help lists them. */
+const verbs: readonly Verb[] = [];
+
+/** Adds every verb to the program. */
+export function addVerbs(program: Command, io: CliIo): void {
+  for (const addVerb of verbs) addVerb(program, io);
+}
