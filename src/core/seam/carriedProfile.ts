@@ -1,0 +1,79 @@
+import { sampleBilinear } from '../image/sampleBilinear.js';
+import type { SeamStrip } from './seamStrip.js';
+import type { SideField } from './sideField.js';
+
+/** How far the wood beside a line is read, mm. */
+export interface CarryReach {
+  /** Nearest depth: clear of the glue line and of the lens blur. */
+  readonly nearMm: number;
+  readonly farMm: number;
+  /** Longest way along the grain: its error grows with the way. */
+  readonly wayMm: number;
+}
+
+export const defaultCarryReach: CarryReach = { nearMm: 0.5, farMm: 2.2, wayMm: 26 };
+
+/** What one side says at the line itself; NaN where no grain line reaches it. */
+export interface CarriedProfile {
+  readonly stepMm: number;
+  readonly value: Float64Array;
+}
+
+/** Direction at xi by linear interpolation of the double angle's neighbours. */
+function directionAt(field: SideField, xiMm: number): number {
+  const t = Math.min(field.angleRad.length - 1, Math.max(0, xiMm / field.stepMm - 0.5));
+  const i = Math.min(field.angleRad.length - 2, t | 0);
+  if (i < 0) return field.angleRad[0];
+  let turn = field.angleRad[i + 1] - field.angleRad[i];
+  if (turn > Math.PI / 2) turn -= Math.PI;
+  if (turn < -Math.PI / 2) turn += Math.PI;
+  return field.angleRad[i] + (t - i) * turn;
+}
+
+/**
+ * Carries the wood of one side along its own grain to a line: the profile that this board shows
+ * at the joint, whatever the other board does.
+ *
+ * From each xi the grain line is followed into the board in steps of half a millimetre of depth
+ * or of way, whichever is shorter; readings between nearMm and farMm deep are averaged, the near
+ * ones weighing most.
+ *
+ * @param etaMm where the line runs in the strip. @param side -1 for A, +1 for B.
+ * @param stepMm spacing of the profile, default 0.25.
+ */
+export function carriedProfile(
+  strip: SeamStrip,
+  field: SideField,
+  etaMm: number,
+  side: -1 | 1,
+  reach: CarryReach = defaultCarryReach,
+  stepMm = 0.25,
+): CarriedProfile {
+  const { plane, pxPerMm, reachAMm } = strip;
+  const lengthMm = plane.width / pxPerMm;
+  const value = new Float64Array(Math.floor(lengthMm / stepMm));
+  for (let n = 0; n < value.length; n++) {
+    let xi = (n + 0.5) * stepMm;
+    let depth = 0;
+    let way = 0;
+    let sum = 0;
+    let weight = 0;
+    while (depth < reach.farMm && way < reach.wayMm) {
+      const angle = directionAt(field, xi);
+      const sin = Math.sin(angle) || 1e-9;
+      const inward = sin * side > 0 ? 1 : -1;
+      const step = Math.min(1, 0.3 / Math.abs(sin));
+      xi += inward * step * Math.cos(angle);
+      depth += step * Math.abs(sin);
+      way += step;
+      if (xi < 0 || xi > lengthMm) break;
+      if (depth < reach.nearMm) continue;
+      const w = Math.exp(-way / (0.5 * reach.wayMm));
+      const y = (etaMm + side * depth + reachAMm) * pxPerMm - 0.5;
+      sum += w * sampleBilinear(plane, xi * pxPerMm - 0.5, y);
+      weight += w;
+    }
+    value[n] = weight > 0 ? sum / weight : Number.NaN;
+  }
+  return { stepMm, value };
+}

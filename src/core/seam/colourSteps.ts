@@ -1,0 +1,61 @@
+import { ciede2000 } from '../colour/ciede2000.js';
+import type { SeamWood } from './seamWood.js';
+
+/** Widths of the bands compared, mm: half a degree at 0.3, 0.6, 1.2, 2.3 and 3.4 m. */
+export const colourBandsMm: readonly number[] = [2.6, 5.2, 10.5, 20, 30];
+
+/** The glue line and the lens blur are left out on each side of the line, mm. */
+const clearMm = 0.7;
+
+/**
+ * Colour difference (CIEDE2000) between the bands on the two sides of a line, for each band width.
+ *
+ * @param xiFromMm, xiToMm the stretch of the seam. @param etaMm where the line runs.
+ * @returns one step per entry of `colourBandsMm`; a band cut off by the board's edge is as wide as
+ *   the board allows.
+ */
+export function colourSteps(
+  wood: SeamWood,
+  etaMm: number,
+  xiFromMm: number,
+  xiToMm: number,
+): number[] {
+  const above = bandMeans(wood, etaMm, -1, xiFromMm, xiToMm);
+  const below = bandMeans(wood, etaMm, 1, xiFromMm, xiToMm);
+  return colourBandsMm.map((_, k) => ciede2000(above[k], below[k]));
+}
+
+type LabTriple = [number, number, number];
+
+/** Mean L*, a*, b* of each band on one side, by one walk from the line outwards. */
+function bandMeans(
+  wood: SeamWood,
+  etaMm: number,
+  side: -1 | 1,
+  xiFromMm: number,
+  xiToMm: number,
+): LabTriple[] {
+  const { pxPerMm, reachAMm, plane } = wood.lab[0];
+  const from = Math.max(0, Math.round(xiFromMm * pxPerMm));
+  const to = Math.min(plane.width, Math.max(from + 1, Math.round(xiToMm * pxPerMm)));
+  const sum: LabTriple = [0, 0, 0];
+  let count = 0;
+  const out: LabTriple[] = [];
+  const line = (etaMm + reachAMm) * pxPerMm - 0.5;
+  let row = side < 0 ? Math.floor(line - clearMm * pxPerMm) : Math.ceil(line + clearMm * pxPerMm);
+  for (const band of colourBandsMm) {
+    const last = line + side * (clearMm + band) * pxPerMm;
+    for (; side * row <= side * last && row >= 0 && row < plane.height; row += side) {
+      for (let i = from; i < to; i++) {
+        const k = row * plane.width + i;
+        sum[0] += wood.lab[0].plane.data[k];
+        sum[1] += wood.lab[1].plane.data[k];
+        sum[2] += wood.lab[2].plane.data[k];
+      }
+      count += to - from;
+    }
+    const n = Math.max(1, count);
+    out.push([sum[0] / n, sum[1] / n, sum[2] / n]);
+  }
+  return out;
+}

@@ -1,0 +1,125 @@
+import { averageDown } from '../../filter/averageDown.js';
+import { transposePlane } from '../../image/transposePlane.js';
+import type { Progress } from '../../progress.js';
+import type { RandomSource } from '../../random/randomSource.js';
+import type { LineMm } from '../../results/scoreResult.js';
+import type { PanelPlanes } from '../seamWood.js';
+import { finderPxPerMm, type SeamMaps, seamMaps } from './seamMaps.js';
+import { type StrongestLine, strongestLine } from './strongestLine.js';
+
+/** A seam that the photo shows, with the chance of such a break where there is none. */
+export interface FoundSeam {
+  readonly kind: 'rip' | 'crosscut';
+  readonly line: LineMm;
+  readonly p: number;
+}
+
+/** A line is called a seam when the same board does as well by chance less often than this. */
+export const seamP = 0.005;
+const deepestCut = 8;
+
+/** A rectangle of the panel, mm. */
+interface Rectangle {
+  readonly x0: number;
+  readonly y0: number;
+  readonly x1: number;
+  readonly y1: number;
+}
+
+/**
+ * Finds the seams of a panel: the strongest break through a rectangle, along or across, splits it
+ * in two, and each part is searched again. Saw cuts and glue-ups are such a tree of through-going
+ * lines: end pieces beside a drawer opening end at the rails.
+ */
+export function findSeams(
+  planes: PanelPlanes,
+  random: RandomSource,
+  progress?: Progress,
+): FoundSeam[] {
+  const { width, height } = planes.logLuminance;
+  const factor = Math.max(1, Math.round(planes.pxPerMm / finderPxPerMm));
+  const reduced = factor > 1 ? averageDown(planes.logLuminance, factor) : planes.logLuminance;
+  const pxPerMm = planes.pxPerMm / factor;
+  progress?.(0.1, 'reading the panel along its length');
+  const along = seamMaps(planes, reduced, pxPerMm);
+  progress?.(0.4, 'reading the panel across its width');
+  const across = seamMaps(transposed(planes), transposePlane(reduced), pxPerMm);
+  const found: FoundSeam[] = [];
+  const whole = { x0: 0, y0: 0, x1: width / planes.pxPerMm, y1: height / planes.pxPerMm };
+  const open: { rect: Rectangle; depth: number }[] = [{ rect: whole, depth: 0 }];
+  for (let part = open.pop(); part; part = open.pop()) {
+    progress?.(0.7, 'looking for joints');
+    const seam = strongestOf(along, across, part.rect, random);
+    if (!seam) continue;
+    found.push(seam);
+    if (part.depth >= deepestCut) continue;
+    for (const rect of parts(part.rect, seam)) open.push({ rect, depth: part.depth + 1 });
+  }
+  return found.sort((a, b) => a.line.y1Mm - b.line.y1Mm || a.line.x1Mm - b.line.x1Mm);
+}
+
+function transposed(planes: PanelPlanes): PanelPlanes {
+  const { lightness, a, b, reduceBy } = planes.lab;
+  return {
+    pxPerMm: planes.pxPerMm,
+    logLuminance: { width: 0, height: 0, data: new Float32Array(0) },
+    lab: {
+      lightness: transposePlane(lightness),
+      a: transposePlane(a),
+      b: transposePlane(b),
+      reduceBy,
+    },
+  };
+}
+
+function strongestOf(
+  along: SeamMaps,
+  across: SeamMaps,
+  rect: Rectangle,
+  random: RandomSource,
+): FoundSeam | null {
+  const rip = strongestLine(along, cells(along, rect.x0, rect.x1, rect.y0, rect.y1), random);
+  const cut = strongestLine(across, cells(across, rect.y0, rect.y1, rect.x0, rect.x1), random);
+  const sure = (line: StrongestLine | null) => (line && line.p <= seamP ? line : null);
+  const [r, c] = [sure(rip), sure(cut)];
+  if (r && (!c || r.p < c.p || (r.p === c.p && r.evidence >= c.evidence))) {
+    const [y1, y2] = ends(along, r, rect.x0, rect.x1);
+    return { kind: 'rip', p: r.p, line: { x1Mm: rect.x0, y1Mm: y1, x2Mm: rect.x1, y2Mm: y2 } };
+  }
+  if (!c) return null;
+  const [x1, x2] = ends(across, c, rect.y0, rect.y1);
+  return { kind: 'crosscut', p: c.p, line: { x1Mm: x1, y1Mm: rect.y0, x2Mm: x2, y2Mm: rect.y1 } };
+}
+
+function cells(maps: SeamMaps, x0: number, x1: number, y0: number, y1: number) {
+  return {
+    col0: Math.max(0, Math.ceil(x0 / maps.columnMm - 1e-6)),
+    col1: Math.min(maps.columns, Math.floor(x1 / maps.columnMm + 1e-6)),
+    row0: Math.max(0, Math.round(y0 * maps.rowsPerMm)),
+    row1: Math.min(maps.rows, Math.round(y1 * maps.rowsPerMm)),
+  };
+}
+
+/** Where the line meets the two ends of its stretch, mm across. */
+function ends(maps: SeamMaps, line: StrongestLine, x0: number, x1: number): [number, number] {
+  const middleMm = ((line.region.col0 + line.region.col1) / 2) * maps.columnMm;
+  const y = (line.row + 0.5) / maps.rowsPerMm;
+  const perMm = line.slope / maps.columnMm / maps.rowsPerMm;
+  return [y + (x0 - middleMm) * perMm, y + (x1 - middleMm) * perMm];
+}
+
+/** The two rectangles beside a seam; a tilted seam leaves out the sliver it leans over. */
+function parts(rect: Rectangle, { kind, line }: FoundSeam): Rectangle[] {
+  if (kind === 'rip') {
+    const [low, high] = [Math.min(line.y1Mm, line.y2Mm), Math.max(line.y1Mm, line.y2Mm)];
+    return [
+      { ...rect, y1: low },
+      { ...rect, y0: high },
+    ];
+  }
+  const [low, high] = [Math.min(line.x1Mm, line.x2Mm), Math.max(line.x1Mm, line.x2Mm)];
+  return [
+    { ...rect, x1: low },
+    { ...rect, x0: high },
+  ];
+}

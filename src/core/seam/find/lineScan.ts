@@ -1,0 +1,83 @@
+import type { CueMap, SeamMaps } from './seamMaps.js';
+
+/** A rectangle of the finder's cells: columns col0..col1-1, rows row0..row1-1. */
+export interface CellRegion {
+  readonly col0: number;
+  readonly col1: number;
+  readonly row0: number;
+  readonly row1: number;
+}
+
+/** Every cue summed along every candidate line: `sum[cue][tilt * rows + (row - row0)]`. */
+export interface LineScan {
+  readonly region: CellRegion;
+  /** Rows gained per column. */
+  readonly slopes: readonly number[];
+  readonly rows: number;
+  readonly sum: readonly Float32Array[];
+}
+
+/**
+ * Sums the cues along all lines that cross the region at `slopes`, one line per row at mid-width.
+ *
+ * Unsigned cues: sum w v / sqrt(sum w^2), so that a line is judged by the places where it could
+ * show. Signed cues: mean. Lines that leave the region for more than a fifth of their length
+ * stay NaN.
+ *
+ * @param rowShift optional: rows by which each column is displaced (for the shuffled null).
+ */
+export function lineScan(
+  maps: SeamMaps,
+  region: CellRegion,
+  slopes: readonly number[],
+  rowShift?: Int32Array,
+): LineScan {
+  const rows = region.row1 - region.row0;
+  const sum = maps.cues.map((cue) => {
+    const out = new Float32Array(slopes.length * rows);
+    slopes.forEach((slope, t) => {
+      sumTilted(maps, cue, region, slope, rowShift, out.subarray(t * rows, (t + 1) * rows));
+    });
+    return out;
+  });
+  return { region, slopes, rows, sum };
+}
+
+function sumTilted(
+  maps: SeamMaps,
+  cue: CueMap,
+  region: CellRegion,
+  slope: number,
+  rowShift: Int32Array | undefined,
+  out: Float32Array,
+): void {
+  const rows = out.length;
+  const weights = new Float32Array(rows);
+  const counts = new Uint16Array(rows);
+  const middle = (region.col0 + region.col1 - 1) / 2;
+  for (let c = region.col0; c < region.col1; c++) {
+    const lean = Math.round(slope * (c - middle));
+    const from = Math.max(0, -lean);
+    const to = Math.min(rows, rows - lean);
+    const turn = rowShift ? rowShift[c] : 0;
+    for (let r = from; r < to; r++) {
+      let row = r + lean + turn;
+      if (row >= rows) row -= rows;
+      const i = (region.row0 + row) * maps.columns + c;
+      if (cue.weight) {
+        const w = cue.weight[i];
+        out[r] += w * cue.value[i];
+        weights[r] += w * w;
+      } else {
+        out[r] += cue.value[i];
+        weights[r]++;
+      }
+      counts[r]++;
+    }
+  }
+  const least = 0.8 * (region.col1 - region.col0);
+  for (let r = 0; r < rows; r++) {
+    if (counts[r] < least) out[r] = Number.NaN;
+    else out[r] /= cue.weight ? Math.sqrt(weights[r]) + 1e-6 : weights[r];
+  }
+}
