@@ -1,6 +1,5 @@
 import { StreakNoise } from '../random/streakNoise.js';
-import { ageFromLattice } from './ageFromLattice.js';
-import { fromLattice } from './fromLattice.js';
+import { latticeRow } from './latticeRow.js';
 import type { PaintJob } from './paintJob.js';
 import { meanRingDensity } from './ringProfile.js';
 
@@ -18,7 +17,7 @@ const streaks = [
  * fine rings fade instead of making false patterns.
  */
 export function paintWood(job: PaintJob): void {
-  const { board, profile, lattice, drift, frame, canvas, faceFromPx, plane } = job;
+  const { board, profile, frame, canvas, faceFromPx, plane } = job;
   const { character, contrast, texture } = board;
   const pxMm = 1 / canvas.pxPerMm;
   const noises = streaks.map(
@@ -32,7 +31,9 @@ export function paintWood(job: PaintJob): void {
   const serration = texture * character.serrationMm;
   const { originMm, right, down } = plane;
   const { a, b, c, d, e, f } = faceFromPx;
+  const readRow = latticeRow(job);
   for (let row = 0; row < canvas.height; row++) {
+    const { ageMm, slope, drift } = readRow(row);
     const py = row + 0.5;
     for (let column = 0; column < canvas.width; column++) {
       const px = column + 0.5;
@@ -44,12 +45,11 @@ export function paintWood(job: PaintJob): void {
       const s1 = broad.at(x, across);
       const s2 = middle.at(x, across);
       const s3 = fine.at(x, across);
-      const age = ageFromLattice(lattice, u, v) + serration * (0.5 * s1 + 0.7 * s2 + 0.4 * s3);
-      const slope = fromLattice(lattice, lattice.slope, u, v);
+      const age = ageMm[column]! + serration * (0.5 * s1 + 0.7 * s2 + 0.4 * s3);
       canvas.tone[row * canvas.width + column] =
-        ringSize * meanRingDensity(profile, age, slope * pxMm) +
+        ringSize * meanRingDensity(profile, age, slope[column]! * pxMm) +
         fibre * (streaks[0].share * s1 + streaks[1].share * s2 + fineShare * s3) +
-        fromLattice(lattice, drift, u, v);
+        drift[column]!;
     }
   }
 }
