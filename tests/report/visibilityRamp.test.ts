@@ -1,5 +1,7 @@
 import Color from 'colorjs.io';
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { visibilityWord } from '../../src/core/visibility/visibilityWord.js';
 import { levelOfVisibility } from '../../src/report/ramp/levelOfVisibility.js';
 import { cannotTellLook, visibilityRamp } from '../../src/report/ramp/visibilityRamp.js';
 
@@ -108,6 +110,15 @@ describe('levelOfVisibility', () => {
     [1e9, 'jumps out'],
   ])("puts V = %d at '%s'", (v, word) => {
     expect(levelOfVisibility(v)?.word).toBe(word);
+  });
+
+  it('agrees with the words that the score itself uses', () => {
+    const v = fc.oneof(fc.double({ min: 0, max: 10, noNaN: true }), fc.constantFrom(0.5, 1, 2, 4));
+    fc.assert(
+      fc.property(v, (value) => {
+        expect(levelOfVisibility(value)?.word).toBe(visibilityWord(value));
+      }),
+    );
   });
 
   it('has no level for the untold', () => {

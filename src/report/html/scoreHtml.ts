@@ -52,13 +52,16 @@ function photoStore(photoHref: string): string {
 function figures(result: ScoreResult, page: ScorePage): string[] {
   const widths = { desk: 1160, tablet: 720, phone: 360 } as const;
   return Object.entries(widths).map(([name, widthPx]) => {
-    const { svg } = scorePicture(result, {
+    const picture = scorePicture(result, {
       ...page,
       widthPx,
       idPrefix: name,
       headline: false,
       ...(page.photoHref ? { photoId } : {}),
     });
-    return `<figure class="${name}">${svg}</figure>`;
+    // A picture of a tall panel is narrower than the page and must not be blown up to it.
+    const most =
+      picture.widthPx < widthPx ? ` style="max-width:${Math.ceil(picture.widthPx)}px"` : '';
+    return `<figure class="${name}"${most}>${picture.svg}</figure>`;
   });
 }

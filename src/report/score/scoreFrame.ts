@@ -14,22 +14,22 @@ export interface ScoreFrame extends ScoreSizes {
 
 /**
  * Lays out the picture: the panel as large as the width allows, to one scale.
- * @param widthPx width of the whole picture, px
+ * @param wantedPx width of the whole picture, px
  * @param topPx where the panel may begin
  * @param railCount columns of crosscuts
  */
 export function scoreFrame(
   panelMm: PanelResult,
-  widthPx: number,
+  wantedPx: number,
   topPx: number,
   railCount: number,
 ): ScoreFrame {
-  const size = scoreSizes(widthPx);
+  const size = scoreSizes(wantedPx);
   const { marginPx, railStepPx, railGapPx } = size;
   const railPx = 5 * railStepPx;
   const railsPx = railCount === 0 ? 0 : railCount * (railPx + railGapPx);
-  const roomPx = widthPx - 2 * marginPx - railsPx;
-  const tallestPx = (widthPx < 560 ? 1.5 : 0.85) * widthPx;
+  const roomPx = wantedPx - 2 * marginPx - railsPx;
+  const tallestPx = (wantedPx < 560 ? 1.5 : 0.75) * wantedPx;
   const scale = Math.min(roomPx / panelMm.widthMm, tallestPx / panelMm.heightMm);
   const panel = {
     x: marginPx,
@@ -43,5 +43,7 @@ export function scoreFrame(
     width: railPx,
     height: panel.height,
   }));
-  return { ...size, widthPx, panel, scale, rails };
+  // A tall, narrow panel leaves no empty half page beside it.
+  const usedPx = 2 * marginPx + panel.width + railsPx;
+  return { ...size, widthPx: Math.min(wantedPx, Math.max(640, usedPx)), panel, scale, rails };
 }

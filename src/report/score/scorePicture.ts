@@ -23,7 +23,6 @@ import { panelPhoto } from './panelPhoto.js';
 import { scaleLegend } from './scaleLegend.js';
 import type { ScoreDrawing } from './scoreDrawing.js';
 import { type ScoreFrame, scoreFrame } from './scoreFrame.js';
-import { scoreSizes } from './scoreSizes.js';
 import { seamHeading } from './seamHeading.js';
 import { seamMarks } from './seamMarks.js';
 
@@ -39,16 +38,18 @@ export interface ScorePicture {
 
 /** Draws a score; `scoreSvg` is this without the geometry. */
 export function scorePicture(result: ScoreResult, drawing: ScoreDrawing): ScorePicture {
-  const widthPx = Math.min(2400, Math.max(320, drawing.widthPx ?? 1160));
+  const wantedPx = Math.min(2400, Math.max(320, drawing.widthPx ?? 1160));
   const theme = themes[drawing.theme ?? 'bright'];
   const hatchId = `${drawing.idPrefix ?? 'score'}-hatch`;
   const placed = placeSeams(result.seams);
   const joints = rowsOf(placed, 'along', 6);
-  const crosscuts = rowsOf(placed, 'across', widthPx < 560 ? 2 : 4);
+  const crosscuts = rowsOf(placed, 'across', wantedPx < 560 ? 2 : 4);
   const headline = headlineOfScore(result, drawing);
-  const title = drawing.headline === false ? null : titlePiece(headline, widthPx, theme);
+  const bare = scoreFrame(result.panel, wantedPx, 0, crosscuts.length);
+  const title = drawing.headline === false ? null : titlePiece(headline, bare, theme);
   const topPx = (title?.bottomPx ?? 0) + (crosscuts.length > 0 ? 26 : 12);
-  const frame = scoreFrame(result.panel, widthPx, topPx, crosscuts.length);
+  const frame = scoreFrame(result.panel, wantedPx, topPx, crosscuts.length);
+  const { widthPx } = frame;
   const marks = seamMarks(result, placed, frame, drawing, theme, hatchId);
   const grain = drawing.grain ? grainStrokes(drawing.grain, frame, marks.taken) : '';
   const below = belowPanel(placed, joints, crosscuts, frame, drawing, theme, hatchId);
@@ -85,8 +86,8 @@ function rowsOf(
   return kept.sort((a, b) => a[0]!.row - b[0]!.row);
 }
 
-function titlePiece(headline: string, widthPx: number, theme: Theme) {
-  const { titlePx: sizePx, marginPx } = scoreSizes(widthPx);
+function titlePiece(headline: string, frame: ScoreFrame, theme: Theme) {
+  const { titlePx: sizePx, marginPx, widthPx } = frame;
   const lines = wrapText(headline, sizePx, widthPx - 2 * marginPx, true);
   const pieces = lines.map((text, index) =>
     textPiece({

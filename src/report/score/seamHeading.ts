@@ -28,8 +28,7 @@ const tagRadiusPx = 8.5;
 
 /**
  * One line of headings: number, name, swatch, word, worst place, for each seam of a row.
- * On a narrow page the worst place goes on lines of its own, and many seams lose their names first,
- * then their words, rather than print over the edge.
+ * On a narrow page the worst place goes on lines of its own, and each seam of a row on its line.
  * @param topPx where it may begin
  * @param roomPx width to fill from the left margin
  */
@@ -37,15 +36,18 @@ export function seamHeading(
   seams: readonly PlacedSeam[],
   topPx: number,
   roomPx: number,
-  { marginPx, textPx, smallPx, bandPx }: ScoreFrame,
+  frame: ScoreFrame,
   units: LengthUnits,
   theme: Theme,
   hatchId: string,
 ): { readonly piece: Piece; readonly bottomPx: number } {
+  const { marginPx, textPx, smallPx, bandPx } = frame;
   const full = seams.map((placed) => wordingOf(placed, units));
   const widthOf = (wordings: readonly Wording[]) =>
     wordings.reduce((sum, one) => sum + wordingWidth(one, textPx), 0);
-  const fitting = rungs.find((rung) => widthOf(full.map(rung)) <= roomPx) ?? rungs.at(-1)!;
+  const fits = rungs.find((rung) => widthOf(full.map(rung)) <= roomPx);
+  if (!fits && seams.length > 1) return stacked(seams, topPx, roomPx, frame, units, theme, hatchId);
+  const fitting = fits ?? rungs.at(-1)!;
   const y = topPx + 1.1 * textPx;
   let x = marginPx;
   const pieces = seams.map((placed, index) => {
@@ -71,9 +73,21 @@ export function seamHeading(
 const rungs: readonly ((full: Wording) => Wording)[] = [
   (full) => full,
   (full) => ({ ...full, detail: '' }),
-  (full) => ({ name: '', word: full.word, detail: '' }),
-  () => ({ name: '', word: '', detail: '' }),
 ];
+
+function stacked(
+  seams: readonly PlacedSeam[],
+  topPx: number,
+  ...rest: [number, ScoreFrame, LengthUnits, Theme, string]
+): { readonly piece: Piece; readonly bottomPx: number } {
+  let y = topPx;
+  const pieces = seams.map((placed) => {
+    const line = seamHeading([placed], y, ...rest);
+    y = line.bottomPx;
+    return line.piece;
+  });
+  return { piece: joinPieces(pieces), bottomPx: y };
+}
 
 function wordingOf({ seam, runs, name }: PlacedSeam, units: LengthUnits): Wording {
   const level = levelOfVisibility(seam.visibility.v);

@@ -43,16 +43,16 @@ export function seamMarks(
   const taken: Box[] = tracked.flatMap(({ track }) => boxesOfTrack(track, frame));
   const tagBoxes: Box[] = [];
   const tags = tracked.map(({ placed: one, track }) => tagOf(one, track, frame, tagBoxes));
-  taken.push(...tagBoxes);
+  const words = [...tagBoxes];
   const flags: Piece[] = [];
   const loudFirst = [...tracked].sort(
     (a, b) => (b.placed.seam.visibility.v ?? 0) - (a.placed.seam.visibility.v ?? 0),
   );
   for (const { placed: one, track } of loudFirst) {
-    for (const flag of flagsOf(one, track, frame, units, taken)) flags.push(flag);
+    flags.push(...flagsOf(one, track, frame, units, taken, words));
   }
   const drawn = { svg: [...bands, ...edges].join(''), labels: [] };
-  return { piece: joinPieces([drawn, ...tags, ...flags]), taken };
+  return { piece: joinPieces([drawn, ...tags, ...flags]), taken: [...taken, ...words] };
 }
 
 /** The number sits in the band near the seam's start; further along where another stands there. */
@@ -87,16 +87,17 @@ function flagsOf(
   track: SeamTrack,
   frame: ScoreFrame,
   units: LengthUnits,
-  taken: Box[],
+  taken: readonly Box[],
+  words: Box[],
 ): Piece[] {
   const most = frame.widthPx < 560 ? 1 : 3;
   return flaggedPlaces(seam, most).flatMap(({ xMm, yMm }) => {
     const at = { x: frame.panel.x + xMm * frame.scale, y: frame.panel.y + yMm * frame.scale };
     const text = runs === 'along' ? placeText(xMm, units) : `${placeText(yMm, units)} from the top`;
-    const flag = worstFlag(text, at, track, frame, taken);
+    const flag = worstFlag(text, at, track, frame, taken, words);
     if (!flag) return [];
-    taken.push(...flag.labels);
-    return [flag];
+    words.push(...flag.boxes);
+    return [flag.piece];
   });
 }
 
