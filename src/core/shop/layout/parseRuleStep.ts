@@ -4,10 +4,13 @@ import { parseLengthMm } from '../../units/parseLengthMm.js';
 import type { RuleStep } from './ruleStep.js';
 
 /**
- * Reads the finest mark of the maker's rule: `1/16in`, `1/32in`, `1/64in`, `0.001in`, `0.5mm`.
+ * Reads the finest mark of the maker's rule: `1/16in`, `1/32in`, `1/64in`, `0.001in`, `0.5mm`;
+ * a plain `32` is that many marks to the inch.
  * @throws SeamgrainError `badLength` for anything that is not such a step
  */
 export function parseRuleStep(text: string): RuleStep {
+  const marks = /^(?:2|4|8|16|32|64|128)$/.exec(text.trim());
+  if (marks) return { style: 'fraction', denominator: Number(marks[0]) };
   const stepMm = parseLengthMm(text);
   const plain = normaliseLengthText(text);
   const fraction = /^1\/(2|4|8|16|32|64|128) ?(?:in|inch|")$/.exec(plain);
