@@ -4,6 +4,7 @@ import { faceLattice } from './faceLattice.js';
 import { wideFace } from './facePlane.js';
 import { fibreFrame } from './fibreFrame.js';
 import type { PaintJob } from './paintJob.js';
+import { paintKnots } from './paintKnots.js';
 import { paintPores } from './paintPores.js';
 import { paintRays } from './paintRays.js';
 import { paintWood } from './paintWood.js';
@@ -65,5 +66,6 @@ export function paintPiece(
     paintPores(job);
     paintRays(job);
   }
+  paintKnots(job);
   return canvas;
 }

@@ -104,12 +104,12 @@ const diffusePorous: WoodCharacter = {
     },
   ],
   rays: {
-    perMm2: 0.3,
-    heightMm: [0.5, 1.4],
+    perMm2: 0.7,
+    heightMm: [0.5, 1.6],
     thicknessMm: [0.05, 0.09],
     reachMm: 4,
     dashDensity: 0.16,
-    fleckDensity: -0.07,
+    fleckDensity: -0.09,
   },
 };
 
