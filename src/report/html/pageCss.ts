@@ -35,7 +35,7 @@ td.untold{color:var(--quiet);font-style:italic}
 .hatched{background:repeating-linear-gradient(45deg,${cannotTellLook.ground} 0 4px,${cannotTellLook.stroke} 4px 6px)}
 .pictures img{width:min(280px,42vw);height:auto;display:block}
 .pictures tbody th{color:var(--ink);font-weight:650}
-.wipe{position:relative;overflow:hidden;touch-action:pan-y}
+.wipe{position:relative;overflow:hidden;touch-action:pan-y;margin:0 0 1.5rem}
 .wipe img{position:absolute;inset:0;width:100%;height:100%}
 .wipe .wipe-after{clip-path:inset(0 0 0 var(--cut))}
 .wipe-edge{position:absolute;top:0;bottom:0;left:var(--cut);width:3px;margin-left:-1.5px;background:#fff;box-shadow:0 0 0 1px #161616}

@@ -12,7 +12,7 @@ export interface PictureRow {
 export function pictureTable(columns: readonly string[], rows: readonly PictureRow[]): string {
   const heads = columns.map((column) => `<th scope="col">${escapeXml(column)}</th>`).join('');
   const lines = rows.map(({ pictureHref, name, cells }) => {
-    const picture = `<th scope="row"><img src="${escapeXml(pictureHref)}" alt=""><br>${fractionsHtml(name)}</th>`;
+    const picture = `<th scope="row"><img src="${escapeXml(pictureHref)}" alt="">${fractionsHtml(name)}</th>`;
     const values = cells.map((cell) =>
       cell === null ? '<td class="untold">cannot tell</td>' : `<td>${fractionsHtml(cell)}</td>`,
     );
