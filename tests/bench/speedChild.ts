@@ -4,7 +4,7 @@ import { readFileSync } from 'node:fs';
 /** How a child process went. */
 export interface ChildRun {
   readonly status: number | null;
-  readonly ms: number;
+  readonly wallMs: number;
   /** Most memory in use, MB; null where /proc does not tell. */
   readonly peakMb: number | null;
   readonly stdout: string;
@@ -29,7 +29,7 @@ export function speedChild(command: string, args: readonly string[]): Promise<Ch
     });
     child.on('close', (status) => {
       clearInterval(watch);
-      resolve({ status, ms: performance.now() - start, peakMb, ...out });
+      resolve({ status, wallMs: performance.now() - start, peakMb, ...out });
     });
   });
 }

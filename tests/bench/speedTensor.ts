@@ -4,8 +4,14 @@ import { structureTensor } from '../../dist/core/grain/structureTensor.js';
 import { structureTensorExact } from '../../dist/core/grain/structureTensorExact.js';
 import type { Plane } from '../../dist/core/image/plane.js';
 
-/** Milliseconds of every repeat, by method. */
-export type Times = Record<string, number[]>;
+/** One repeat: time on the clock and time that the processor worked on it. */
+export interface Lap {
+  readonly wallMs: number;
+  readonly processorMs: number;
+}
+
+/** Every repeat, by method. */
+export type Times = Record<string, Lap[]>;
 
 /** Times our tensor on a plane; the first, uncompiled run of each method is left out. */
 export function speedTensor(plane: Plane, repeats: number): Times {
@@ -26,16 +32,18 @@ export function speedTensor(plane: Plane, repeats: number): Times {
 
 /** The yardstick, once: it is slow and no aim hangs on it. */
 export function speedTensorExact(plane: Plane): Times {
-  const start = performance.now();
-  structureTensorExact(plane, 1, 6);
-  return { oursExact: [performance.now() - start] };
+  return { oursExact: [lap(() => structureTensorExact(plane, 1, 6))] };
 }
 
-function timed(repeats: number, method: () => unknown): number[] {
+function timed(repeats: number, method: () => unknown): Lap[] {
   method();
-  return Array.from({ length: repeats }, () => {
-    const start = performance.now();
-    method();
-    return performance.now() - start;
-  });
+  return Array.from({ length: repeats }, () => lap(method));
+}
+
+function lap(method: () => unknown): Lap {
+  const wall = performance.now();
+  const processor = process.cpuUsage();
+  method();
+  const { user, system } = process.cpuUsage(processor);
+  return { wallMs: performance.now() - wall, processorMs: (user + system) / 1000 };
 }

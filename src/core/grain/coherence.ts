@@ -5,5 +5,5 @@
  */
 export function coherence(jxx: number, jxy: number, jyy: number): number {
   const trace = jxx + jyy;
-  return trace > 0 ? Math.min(1, Math.hypot(jxx - jyy, 2 * jxy) / trace) : 0;
+  return trace > 0 ? Math.min(1, Math.sqrt((jxx - jyy) ** 2 + 4 * jxy ** 2) / trace) : 0;
 }
