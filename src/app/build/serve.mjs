@@ -1,6 +1,6 @@
-// Serves dist/app on this machine only: `npm start`. Builds the app first when it is missing.
+// Serves dist/app on this machine only: `npm start`. Builds the app first when it is missing or old.
 import { spawnSync } from 'node:child_process';
-import { createReadStream, existsSync, statSync } from 'node:fs';
+import { createReadStream, existsSync, readdirSync, statSync } from 'node:fs';
 import { createServer } from 'node:http';
 import { extname, join, normalize } from 'node:path';
 import { fileURLToPath } from 'node:url';
@@ -23,7 +23,17 @@ const types = {
 const workerPolicy = "default-src 'none'; script-src 'self' 'unsafe-eval'; connect-src 'self'";
 const isWorker = (path) => /[wW]orker-[\w-]+\.js$/.test(path);
 
-if (!existsSync(join(app, 'index.html'))) {
+/** Newest change below a folder, ms. */
+function newest(folder) {
+  if (!existsSync(folder)) return 0;
+  const names = readdirSync(folder, { recursive: true });
+  return Math.max(0, ...names.map((name) => statSync(join(folder, name)).mtimeMs));
+}
+
+const page = join(app, 'index.html');
+const sources = Math.max(newest(join(root, 'src')), newest(join(root, 'samples')));
+if (!existsSync(page) || statSync(page).mtimeMs < sources) {
+  console.log('Building the workbench…');
   const built = spawnSync('npm', ['run', '-s', 'build:app'], { cwd: root, stdio: 'inherit' });
   if (built.status !== 0) process.exit(built.status ?? 1);
 }

@@ -26,7 +26,7 @@ export function CutMarks({
         const tag =
           kind === 'rip'
             ? { x: panel.x + 16, y: box.y + wide / 2 }
-            : { x: box.x + wide / 2, y: box.y + 16 };
+            : { x: box.x + wide / 2, y: box.y - 16 };
         return (
           <g key={n}>
             <rect {...box} className="kerf" />

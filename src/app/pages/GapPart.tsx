@@ -82,9 +82,10 @@ export function GapPart({ project: { gap: asked, settings }, gap, problem }: Gap
         />
       </div>
       {problem && <p className="caution">{problem}</p>}
-      {lines.map((line) => (
-        <p key={line}>
-          <Fractions text={line} />
+      {lines.map((line, index) => (
+        // The source names report numbers with a slash, which are no fractions.
+        <p key={line} className={index > 3 ? 'soft' : ''}>
+          {line.includes('Wood Handbook') ? line : <Fractions text={line} />}
         </p>
       ))}
     </section>

@@ -6,6 +6,7 @@ import { placeSeams } from '../../report/words/placeSeams.js';
 import type { PanelOnShelf } from '../images/shelf.js';
 import { Basis } from '../parts/Basis.js';
 import { DistanceSlider } from '../parts/DistanceSlider.js';
+import { Fractions } from '../parts/Fractions.js';
 import { LayerTicks } from '../parts/LayerTicks.js';
 import { ScaleWords } from '../parts/ScaleWords.js';
 import { SeamList } from '../parts/SeamList.js';
@@ -39,7 +40,9 @@ export function ScoredPanel({ photo, project, panel, score, fresh, ask, grain }:
   return (
     <>
       <h1 className="answer" role="status" aria-busy={!fresh}>
-        {headline || (ask ? 'Not scored: the work was stopped.' : 'Looking at the joints…')}
+        <Fractions
+          text={headline || (ask ? 'Not scored: the work was stopped.' : 'Looking at the joints…')}
+        />
       </h1>
       <WorkingBar />
       {ask && (

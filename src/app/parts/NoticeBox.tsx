@@ -1,33 +1,37 @@
 import { useEffect } from 'react';
+import { capitalise } from '../../report/words/capitalise.js';
 import { closeNotice } from '../state/tell.js';
-import { useWorkbench } from '../state/workbench.js';
+import { type Notice, useWorkbench } from '../state/workbench.js';
+
+const readingMs = 7000;
 
 /** Words to the maker, spoken to a screen reader as they come; problems stay until closed. */
 export function NoticeBox() {
-  const notice = useWorkbench((state) => state.notice);
-  useEffect(() => {
-    if (notice?.kind !== 'word') return;
-    const timer = setTimeout(closeNotice, 6000);
-    return () => clearTimeout(timer);
-  }, [notice]);
+  const notices = useWorkbench((state) => state.notices);
   return (
-    <div aria-live={notice?.kind === 'problem' ? 'assertive' : 'polite'}>
-      {notice && (
-        <div
-          className={`notice ${notice.kind}`}
-          role={notice.kind === 'problem' ? 'alert' : 'status'}
-        >
-          <div>
-            <p>{notice.text}</p>
-            {notice.hint && <p className="soft">{capital(notice.hint)}</p>}
-          </div>
-          <button type="button" onClick={closeNotice}>
-            Close
-          </button>
-        </div>
-      )}
+    <div className="notices no-print">
+      {notices.map((notice) => (
+        <OneNotice key={notice.id} notice={notice} />
+      ))}
     </div>
   );
 }
 
-const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
+function OneNotice({ notice: { id, kind, text, hint } }: { readonly notice: Notice }) {
+  useEffect(() => {
+    if (kind !== 'word') return;
+    const timer = setTimeout(() => closeNotice(id), readingMs);
+    return () => clearTimeout(timer);
+  }, [id, kind]);
+  return (
+    <div className={`notice ${kind}`} role={kind === 'problem' ? 'alert' : 'status'}>
+      <div>
+        <p>{text}</p>
+        {hint && <p>{capitalise(hint)}</p>}
+      </div>
+      <button type="button" onClick={() => closeNotice(id)}>
+        Close
+      </button>
+    </div>
+  );
+}

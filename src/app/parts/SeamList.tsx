@@ -4,6 +4,7 @@ import type { PlacedSeam } from '../../report/words/placedSeam.js';
 import { placedIdOf, removeSeam } from '../actions/panelChanges.js';
 import type { Photo } from '../state/project.js';
 import { useWorkbench } from '../state/workbench.js';
+import { Fractions } from './Fractions.js';
 import { SeamNumbers } from './SeamNumbers.js';
 
 export interface SeamListProps {
@@ -29,12 +30,9 @@ export function SeamList({ placed, photo, units, chosenId, moving, setMoving }: 
           const placedId = placedIdOf(photo, seam.line);
           return (
             <li key={seam.id} className={here ? 'chosen' : ''}>
-              <details
-                open={here}
-                onToggle={(event) => event.currentTarget.open && choose(seam.id)}
-              >
+              <details onToggle={(event) => event.currentTarget.open && choose(seam.id)}>
                 <summary>
-                  {each.number}. {describeSeam(each, units)}
+                  {each.number}. <Fractions text={describeSeam(each, units)} />
                 </summary>
                 <SeamNumbers seam={seam} units={units} />
                 <div className="row" style={{ padding: '0 12px 12px' }}>

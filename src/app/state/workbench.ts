@@ -23,6 +23,7 @@ export interface Running {
 
 /** Something to tell the maker; `problem` stays until closed. */
 export interface Notice {
+  readonly id: number;
   readonly kind: 'word' | 'problem';
   readonly text: string;
   readonly hint: string;
@@ -45,7 +46,7 @@ export interface Workbench {
   readonly scores: Readonly<Record<string, Answer<ScoreResult>>>;
   readonly grains: Readonly<Record<string, Answer<GrainResult>>>;
   readonly running: Running | null;
-  readonly notice: Notice | null;
+  readonly notices: readonly Notice[];
   readonly saving: Saving;
   readonly layers: Layers;
   readonly chosenSeamId: string | null;
@@ -59,7 +60,7 @@ export const useWorkbench = create<Workbench>()(() => ({
   scores: {},
   grains: {},
   running: null,
-  notice: null,
+  notices: [],
   saving: 'kept',
   layers: { grain: true, seams: true, worst: true },
   chosenSeamId: null,
