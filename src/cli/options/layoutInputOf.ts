@@ -1,8 +1,8 @@
 import { SeamgrainError } from '../../core/errors.js';
+import type { RuleStep } from '../../core/results/layoutResult.js';
 import type { PieceMeasure } from '../../core/shop/layout/computeAsCut.js';
 import type { FrontPlace, FrontWood, LayoutInput } from '../../core/shop/layout/layoutInput.js';
 import { repeatFronts } from '../../core/shop/layout/repeatFronts.js';
-import type { RuleStep } from '../../core/shop/layout/ruleStep.js';
 import type { PointMm } from '../../core/units/parsePointsMm.js';
 import type { SizeMm } from '../../core/units/parseSizeMm.js';
 

@@ -106,6 +106,12 @@ export interface PlaningBudget {
   readonly notes: readonly string[];
 }
 
+/** The finest mark that the maker can set: a rule's fraction, a digital scale, a metric rule. */
+export type RuleStep =
+  | { readonly style: 'fraction'; readonly denominator: number }
+  | { readonly style: 'decimal'; readonly places: number }
+  | { readonly style: 'metric'; readonly stepMm: number };
+
 /** The answer of `layout`. Lengths along x (grain), widths along y. */
 export interface LayoutResult {
   readonly schema: 'seamgrain/layout@1';
@@ -113,6 +119,9 @@ export interface LayoutResult {
   readonly kerfMm: number;
   readonly dressMm: number;
   readonly trimMm: number;
+  readonly trimEndsMm: number;
+  /** The maker's rule that `setting`s are on. */
+  readonly rule: RuleStep;
   readonly frontWood: 'same' | 'contrasting' | 'veneered';
   /** The least blank for what was asked. */
   readonly needs: { readonly widthMm: number; readonly lengthMm: number };

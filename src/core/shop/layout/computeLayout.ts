@@ -1,4 +1,4 @@
-import type { LayoutResult } from '../../results/layoutResult.js';
+import type { LayoutResult, RuleStep } from '../../results/layoutResult.js';
 import { tidyNumbers } from '../../units/tidyNumbers.js';
 import { chooseReferences } from './chooseReferences.js';
 import { generalCautions } from './generalCautions.js';
@@ -35,11 +35,8 @@ export function computeLayout(input: LayoutInput): LayoutResult {
   const references = chooseReferences(layout, input, limits);
   const steps = workSequence(layout, references);
   simulateSequence(layout, layout.kerf, steps);
-  const onRule = settingsOnRule(
-    layout,
-    steps,
-    input.rule ?? { style: 'fraction', denominator: 32 },
-  );
+  const rule: RuleStep = input.rule ?? { style: 'fraction', denominator: 32 };
+  const onRule = settingsOnRule(layout, steps, rule);
   const numbered = numberCuts(layout, steps);
   const kerfMm = layout.kerf.valueOf();
   const cuts = layoutCuts(numbered, onRule, kerfMm, limits);
@@ -56,6 +53,8 @@ export function computeLayout(input: LayoutInput): LayoutResult {
     kerfMm,
     dressMm: layout.dress.valueOf(),
     trimMm: layout.trim.valueOf(),
+    trimEndsMm: layout.trimEnds.valueOf(),
+    rule,
     frontWood: layout.frontWood,
     needs: { widthMm: layout.needs.width.valueOf(), lengthMm: layout.needs.length.valueOf() },
     spare,

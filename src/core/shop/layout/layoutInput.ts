@@ -1,4 +1,4 @@
-import type { RuleStep } from './ruleStep.js';
+import type { RuleStep } from '../../results/layoutResult.js';
 import type { SawLimits } from './sawLimits.js';
 
 /** A board or panel seen on its face: length along the grain (x), width across it (y). */

@@ -1,7 +1,7 @@
 import { SeamgrainError } from '../../errors.js';
+import type { RuleStep } from '../../results/layoutResult.js';
 import { normaliseLengthText } from '../../units/normaliseLengthText.js';
 import { parseLengthMm } from '../../units/parseLengthMm.js';
-import type { RuleStep } from './ruleStep.js';
 
 /**
  * Reads the finest mark of the maker's rule: `1/16in`, `1/32in`, `1/64in`, `0.001in`, `0.5mm`;

@@ -1,8 +1,8 @@
+import type { RuleStep } from '../../results/layoutResult.js';
 import { formatInches } from '../../units/formatInches.js';
 import { formatMm } from '../../units/formatMm.js';
 import { inchFraction } from '../../units/inchFraction.js';
 import { mmPerInch } from '../../units/mmPerInch.js';
-import type { RuleStep } from './ruleStep.js';
 
 /** A length as it can be set on the maker's rule, and what that costs. */
 export interface RuleSetting {

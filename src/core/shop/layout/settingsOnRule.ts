@@ -1,8 +1,8 @@
 import { SeamgrainError } from '../../errors.js';
+import type { RuleStep } from '../../results/layoutResult.js';
 import { exactMm } from '../../units/exactMm.js';
 import type { ExactLayout } from './exactLayout.js';
 import { type RuleSetting, ruleSetting } from './ruleSetting.js';
-import type { RuleStep } from './ruleStep.js';
 import { type SimulatedWork, simulateSequence } from './simulateSequence.js';
 import type { SawStep, WorkStep } from './workSteps.js';
 
