@@ -16,7 +16,8 @@ export function acrossGrainCoordinate(
   const u = new Float64Array(count);
   let sum = 0;
   for (let n = 0; n < count; n++) {
-    const i = Math.min(a.angleRad.length - 1, ((n + 0.5) * stepMm) / a.stepMm) | 0;
+    const i =
+      Math.min(a.angleRad.length - 1, b.angleRad.length - 1, ((n + 0.5) * stepMm) / a.stepMm) | 0;
     const cos2 = Math.cos(2 * a.angleRad[i]) + Math.cos(2 * b.angleRad[i]);
     const sin2 = Math.sin(2 * a.angleRad[i]) + Math.sin(2 * b.angleRad[i]);
     sum += Math.abs(Math.sin(0.5 * Math.atan2(sin2, cos2))) * stepMm;

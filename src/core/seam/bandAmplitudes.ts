@@ -10,12 +10,20 @@ const sigmaOverPeriod = 0.45;
 
 /** One octave of the grain pattern at one place of the joint. */
 export interface BandPair {
+  /** The octave's middle, and the lines' own frequency on each side, cycles per mm. */
+  readonly bandPerMm: number;
+  readonly frequencyAPerMm: number;
+  readonly frequencyBPerMm: number;
+  /** Both sides', by energy. */
   readonly frequencyPerMm: number;
   /** Contrast amplitude on each side (of log luminance). */
   readonly amplitudeA: number;
   readonly amplitudeB: number;
   /** |A - B| of the complex amplitudes: 0 where lines run through. */
   readonly difference: number;
+  /** A conj(B): its phase is 2 pi nu times the offset of the lines. */
+  readonly crossRe: number;
+  readonly crossIm: number;
 }
 
 /**
@@ -54,35 +62,78 @@ function gaborPair(
   from: number,
   to: number,
 ): BandPair | null {
-  let [w, wa, wb, wc, ws] = [0, 0, 0, 0, 0];
-  let [ac, as, bc, bs] = [0, 0, 0, 0];
+  const sums = { w: 0, a: 0, b: 0, cos: 0, sin: 0, slopeCos: 0, slopeSin: 0 };
+  const sideA = new GaborSum();
+  const sideB = new GaborSum();
   for (let n = from; n < to; n++) {
     const du = n > 0 ? u[n] - u[n - 1] : u[0];
     if (Number.isNaN(a[n]) || Number.isNaN(b[n]) || du <= 0) continue;
     const t = u[n] - uc;
     const g = Math.exp(-0.5 * (t / sigma) ** 2) * du;
     const cos = g * Math.cos(2 * Math.PI * nu * t);
-    const sin = g * Math.sin(2 * Math.PI * nu * t);
-    w += g;
-    wa += g * a[n];
-    wb += g * b[n];
-    wc += cos;
-    ws += sin;
-    ac += cos * a[n];
-    as += sin * a[n];
-    bc += cos * b[n];
-    bs += sin * b[n];
+    const sin = -g * Math.sin(2 * Math.PI * nu * t);
+    const slope = t / (sigma * sigma);
+    sums.w += g;
+    sums.a += g * a[n];
+    sums.b += g * b[n];
+    sums.cos += cos;
+    sums.sin += sin;
+    sums.slopeCos += slope * cos;
+    sums.slopeSin += slope * sin;
+    sideA.add(a[n], cos, sin, slope);
+    sideB.add(b[n], cos, sin, slope);
   }
-  if (w < (2 / 3) * sigma * Math.sqrt(2 * Math.PI)) return null;
-  const [ma, mb] = [wa / w, wb / w];
-  const [rac, ras] = [(2 * (ac - ma * wc)) / w, (2 * (as - ma * ws)) / w];
-  const [rbc, rbs] = [(2 * (bc - mb * wc)) / w, (2 * (bs - mb * ws)) / w];
+  if (sums.w < (2 / 3) * sigma * Math.sqrt(2 * Math.PI)) return null;
+  sideA.finish(sums.a / sums.w, sums);
+  sideB.finish(sums.b / sums.w, sums);
+  const [pa, pb] = [sideA.power, sideB.power];
+  const own = (turning: number, power: number) =>
+    Math.max(nu / 2, Math.min(2 * nu, nu + turning / (2 * Math.PI * (power + 1e-18))));
   return {
-    frequencyPerMm: nu,
-    amplitudeA: Math.hypot(rac, ras),
-    amplitudeB: Math.hypot(rbc, rbs),
-    difference: Math.hypot(rac - rbc, ras - rbs),
+    bandPerMm: nu,
+    frequencyAPerMm: own(sideA.turning, pa),
+    frequencyBPerMm: own(sideB.turning, pb),
+    frequencyPerMm: own(sideA.turning + sideB.turning, pa + pb),
+    amplitudeA: Math.sqrt(pa),
+    amplitudeB: Math.sqrt(pb),
+    difference: Math.hypot(sideA.re - sideB.re, sideA.im - sideB.im),
+    crossRe: sideA.re * sideB.re + sideA.im * sideB.im,
+    crossIm: sideA.im * sideB.re - sideA.re * sideB.im,
   };
+}
+
+/** Complex amplitude of one side and how fast its phase turns. */
+class GaborSum {
+  re = 0;
+  im = 0;
+  private slopeRe = 0;
+  private slopeIm = 0;
+
+  add(value: number, cos: number, sin: number, slope: number): void {
+    this.re += value * cos;
+    this.im += value * sin;
+    this.slopeRe += value * slope * cos;
+    this.slopeIm += value * slope * sin;
+  }
+
+  finish(
+    mean: number,
+    window: { w: number; cos: number; sin: number; slopeCos: number; slopeSin: number },
+  ): void {
+    const scale = 2 / window.w;
+    this.re = scale * (this.re - mean * window.cos);
+    this.im = scale * (this.im - mean * window.sin);
+    this.slopeRe = scale * (this.slopeRe - mean * window.slopeCos);
+    this.slopeIm = scale * (this.slopeIm - mean * window.slopeSin);
+  }
+
+  get power(): number {
+    return this.re * this.re + this.im * this.im;
+  }
+
+  get turning(): number {
+    return this.slopeIm * this.re - this.slopeRe * this.im;
+  }
 }
 
 /** First index whose value is at least x; u grows. */

@@ -1,5 +1,5 @@
 import { ciede2000 } from '../colour/ciede2000.js';
-import type { SeamWood } from './seamWood.js';
+import type { LineSide, SeamWood } from './seamWood.js';
 
 /** Widths of the bands compared, mm: half a degree at 0.3, 0.6, 1.2, 2.3 and 3.4 m. */
 export const colourBandsMm: readonly number[] = [2.6, 5.2, 10.5, 20, 30];
@@ -8,20 +8,22 @@ export const colourBandsMm: readonly number[] = [2.6, 5.2, 10.5, 20, 30];
 const clearMm = 0.7;
 
 /**
- * Colour difference (CIEDE2000) between the bands on the two sides of a line, for each band width.
+ * Colour difference (CIEDE2000) between the bands on the two sides of a joint, for each band width.
  *
- * @param xiFromMm, xiToMm the stretch of the seam. @param etaMm where the line runs.
+ * @param a, b the wood and the line where each side ends. @param fromMm, toMm the stretch of the
+ *   joint. @param slideMm how far side A has moved along it.
  * @returns one step per entry of `colourBandsMm`; a band cut off by the board's edge is as wide as
  *   the board allows.
  */
 export function colourSteps(
-  wood: SeamWood,
-  etaMm: number,
-  xiFromMm: number,
-  xiToMm: number,
+  a: LineSide,
+  b: LineSide,
+  fromMm: number,
+  toMm: number,
+  slideMm: number,
 ): number[] {
-  const above = bandMeans(wood, etaMm, -1, xiFromMm, xiToMm);
-  const below = bandMeans(wood, etaMm, 1, xiFromMm, xiToMm);
+  const above = bandMeans(a.wood, a.etaMm, -1, fromMm - slideMm, toMm - slideMm);
+  const below = bandMeans(b.wood, b.etaMm, 1, fromMm, toMm);
   return colourBandsMm.map((_, k) => ciede2000(above[k], below[k]));
 }
 
@@ -36,7 +38,8 @@ function bandMeans(
   xiToMm: number,
 ): LabTriple[] {
   const { pxPerMm, reachAMm, plane } = wood.lab[0];
-  const from = Math.max(0, Math.round(xiFromMm * pxPerMm));
+  const last = plane.width - 1;
+  const from = Math.min(last, Math.max(0, Math.round(xiFromMm * pxPerMm)));
   const to = Math.min(plane.width, Math.max(from + 1, Math.round(xiToMm * pxPerMm)));
   const sum: LabTriple = [0, 0, 0];
   let count = 0;
@@ -44,8 +47,8 @@ function bandMeans(
   const line = (etaMm + reachAMm) * pxPerMm - 0.5;
   let row = side < 0 ? Math.floor(line - clearMm * pxPerMm) : Math.ceil(line + clearMm * pxPerMm);
   for (const band of colourBandsMm) {
-    const last = line + side * (clearMm + band) * pxPerMm;
-    for (; side * row <= side * last && row >= 0 && row < plane.height; row += side) {
+    const end = line + side * (clearMm + band) * pxPerMm;
+    for (; side * row <= side * end && row >= 0 && row < plane.height; row += side) {
       for (let i = from; i < to; i++) {
         const k = row * plane.width + i;
         sum[0] += wood.lab[0].plane.data[k];

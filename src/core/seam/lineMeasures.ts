@@ -3,8 +3,8 @@ import { type BandPair, bandAmplitudes } from './bandAmplitudes.js';
 import { type CarriedProfile, carriedProfile } from './carriedProfile.js';
 import { colourSteps } from './colourSteps.js';
 import { type GlueRidge, glueRidge } from './glueRidge.js';
-import type { SeamWood } from './seamWood.js';
-import { type SideField, sideField } from './sideField.js';
+import type { LineSide, SeamWood } from './seamWood.js';
+import { defaultSideWindow, type SideField, sideField } from './sideField.js';
 
 /** What one stretch of a line shows, before any eye or distance comes in. */
 export interface WindowMeasures {
@@ -33,35 +33,92 @@ export interface LineMeasures {
 }
 
 /**
- * Reads a line at eta = etaMm: both sides' grain, what each carries to the line, colour and glue.
- * The seam itself and lines of the same board with no seam go through this same function.
+ * Reads a line at eta = etaMm of a panel: both sides' grain, what each carries to the line, colour
+ * and glue. The seam itself and lines of the same board with no seam go through this function.
  *
  * @param windowMm length of a stretch, mm (a degree of visual angle).
  */
 export function lineMeasures(wood: SeamWood, etaMm: number, windowMm: number): LineMeasures {
-  const { strip, blocks } = wood;
-  const fieldA = sideField(blocks, strip.reachAMm, etaMm, -1);
-  const fieldB = sideField(blocks, strip.reachAMm, etaMm, 1);
-  const profileA = carriedProfile(strip, fieldA, etaMm, -1);
-  const profileB = carriedProfile(strip, fieldB, etaMm, 1);
-  const u = acrossGrainCoordinate(fieldA, fieldB, profileA.value.length, profileA.stepMm);
-  const lengthMm = strip.plane.width / strip.pxPerMm;
+  return jointMeasures({ wood, etaMm }, { wood, etaMm }, windowMm);
+}
+
+/**
+ * Reads the joint that two edges make or would make: side A up to its line against side B from
+ * its line on. Two lines of one board a kerf apart give the joint after ripping there, lines of
+ * two boards the joint of a glue-up. A joint not yet glued is taken to have no glue line.
+ *
+ * @param slideMm how far side A is moved along the joint (+xi).
+ */
+export function jointMeasures(
+  a: LineSide,
+  b: LineSide,
+  windowMm: number,
+  slideMm = 0,
+): LineMeasures {
+  const seen = a.wood === b.wood && a.etaMm === b.etaMm;
+  const fieldA = movedField(sideOf(a, -1, seen), slideMm);
+  const fieldB = sideOf(b, 1, seen);
+  const profileA = movedProfile(
+    carriedProfile(a.wood.strip, sideOf(a, -1, seen), a.etaMm, -1),
+    slideMm,
+  );
+  const profileB = carriedProfile(b.wood.strip, fieldB, b.etaMm, 1);
+  const samples = Math.min(profileA.value.length, profileB.value.length);
+  const u = acrossGrainCoordinate(fieldA, fieldB, samples, profileA.stepMm);
+  const lengthMm = samples * profileA.stepMm;
   const count = Math.max(1, Math.round(lengthMm / windowMm));
   const windows = Array.from({ length: count }, (_, k) => {
     const from = (k * lengthMm) / count;
     const to = ((k + 1) * lengthMm) / count;
     const atMm = (from + to) / 2;
-    const i = Math.min(fieldA.angleRad.length - 1, (atMm / fieldA.stepMm) | 0);
+    const i =
+      Math.min(fieldA.angleRad.length, fieldB.angleRad.length, 1 + atMm / fieldA.stepMm) - 1;
     const n = Math.min(u.length - 1, (atMm / profileA.stepMm) | 0);
     return {
       atMm,
-      angleARad: fieldA.angleRad[i],
-      angleBRad: fieldB.angleRad[i],
-      angleSeRad: Math.hypot(fieldA.angleSeRad[i], fieldB.angleSeRad[i]),
+      angleARad: fieldA.angleRad[i | 0],
+      angleBRad: fieldB.angleRad[i | 0],
+      angleSeRad: Math.hypot(fieldA.angleSeRad[i | 0], fieldB.angleSeRad[i | 0]),
       bands: bandAmplitudes(profileA.value, profileB.value, u, u[n]),
-      colourDeltaE: colourSteps(wood, etaMm, from, to),
-      ridge: glueRidge(strip, etaMm, from, to),
+      colourDeltaE: colourSteps(a, b, from, to, slideMm),
+      ridge: seen ? glueRidge(a.wood.strip, a.etaMm, from, to) : { areaMm: 0, peak: 0 },
     };
   });
-  return { etaMm, windowMm, windows, fieldA, fieldB, profileA, profileB, u };
+  return { etaMm: a.etaMm, windowMm, windows, fieldA, fieldB, profileA, profileB, u };
+}
+
+/** One side's field; beside a seam at eta = 0 its window ends before that seam. */
+function sideOf({ wood, etaMm }: LineSide, side: -1 | 1, seen: boolean): SideField {
+  const facing = seen && etaMm * side < 0;
+  const window = facing
+    ? { ...defaultSideWindow, deepestMm: Math.min(15, Math.abs(etaMm) - 1.2) }
+    : defaultSideWindow;
+  return sideField(wood.blocks, wood.strip.reachAMm, etaMm, side, window);
+}
+
+function movedField(field: SideField, slideMm: number): SideField {
+  const by = Math.round(slideMm / field.stepMm);
+  if (by === 0) return field;
+  return {
+    stepMm: field.stepMm,
+    angleRad: moved(field.angleRad, by, 'hold'),
+    angleSeRad: moved(field.angleSeRad, by, 'hold'),
+    coherence: moved(field.coherence, by, 'hold'),
+    energy: moved(field.energy, by, 'hold'),
+  };
+}
+
+function movedProfile(profile: CarriedProfile, slideMm: number): CarriedProfile {
+  const by = Math.round(slideMm / profile.stepMm);
+  return by === 0 ? profile : { stepMm: profile.stepMm, value: moved(profile.value, by, 'unread') };
+}
+
+/** Values moved by `by` places; what comes in from beyond the end is the end value, or unread. */
+function moved(values: Float64Array, by: number, beyond: 'hold' | 'unread'): Float64Array {
+  const last = values.length - 1;
+  return values.map((_, i) => {
+    const from = i - by;
+    if (from >= 0 && from <= last) return values[from];
+    return beyond === 'hold' ? values[Math.min(last, Math.max(0, from))] : Number.NaN;
+  });
 }

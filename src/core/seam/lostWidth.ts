@@ -36,48 +36,62 @@ export const defaultLostWidthGrid: LostWidthGrid = {
 const slidePriorMm = 2;
 /** Wood this far apart across the grain counts as a new witness, mm. */
 const witnessMm = 0.8;
-const studentDegrees = 4;
+const leastWitnesses = 3;
 
 /**
  * Weighs every pair (width lost g, slide u) by how well the lines of side A, carried through a
  * gap of g and slid by u, meet those of side B: P_A(xi) = P_B(xi - u + C(xi - u; g)).
  *
- * Residuals follow Student's t about a variance taken from lines of the same board with no seam,
- * widened by the error of the direction over the way through the gap; samples count by the wood
- * across the grain they stand for. The answer is the mean and spread of the posterior over the
- * grid, so a ridge (6 mm lost, or 4 mm and a slide of 12 mm) shows as a wide error bar.
+ * Each pair's discord D (0 all lines meet, 1 nothing in common) is weighed as a Gaussian whose
+ * variance is not known: log P = -(N / 2) ln(D + D0 / 2) + prior, N the wood across the grain that
+ * the seam crosses over `witnessMm`, D0 the discord of lines of the same board with no seam. The
+ * answer is the mean and spread of P over the grid, so a ridge (6 mm lost, or 4 mm and a slide of
+ * 12 mm) shows as a wide error bar.
  *
- * @param line the seam. @param noise variance of P_A - P_B at lines with no seam.
+ * @param line the seam. @param own lines of the same boards with no seam.
  * @returns null when fewer than three witnesses cross the seam.
  */
 export function lostWidth(
   line: LineMeasures,
-  noise: number,
+  own: readonly LineMeasures[],
   grid: LostWidthGrid = defaultLostWidthGrid,
 ): LostWidth | null {
   const profiles = thinned(line);
-  if (profiles.weightSum < 3) return null;
+  if (profiles.weightSum < leastWitnesses) return null;
+  const usual = ownDiscord(own);
   const gs = range(grid.fromMm, grid.toMm, grid.stepMm);
   const us = range(-grid.slideMaxMm, grid.slideMaxMm, grid.slideStepMm);
   const logP = new Float64Array(gs.length * us.length);
+  const discords = new Float64Array(logP.length);
   gs.forEach((g, j) => {
     const carried = carryThroughGap(line, profiles, g);
     us.forEach((u, k) => {
-      logP[j * us.length + k] = logLikelihood(profiles, carried, u, noise) + logPrior(u);
+      const d = discord(profiles, carried, u);
+      const i = j * us.length + k;
+      discords[i] = d;
+      logP[i] = Number.isNaN(d)
+        ? Number.NEGATIVE_INFINITY
+        : -(profiles.weightSum / 2) * Math.log(d + usual / 2) + logPrior(u);
     });
   });
-  return summary(gs, us, logP, profiles, (g, u) =>
-    explainedShare(profiles, carryThroughGap(line, profiles, g), u),
-  );
+  return summary(gs, us, logP, discords);
+}
+
+/** Discord of lines of the same board with no seam: what carrying alone leaves. */
+function ownDiscord(own: readonly LineMeasures[]): number {
+  const values = own
+    .map(thinned)
+    .filter((p) => p.weightSum >= leastWitnesses)
+    .map((p) => discord(p, p.b, 0))
+    .filter((d) => !Number.isNaN(d))
+    .sort((a, b) => a - b);
+  return values.length > 0 ? values[values.length >> 1] : 0.1;
 }
 
 interface ThinProfiles {
   readonly stepMm: number;
   readonly a: Float64Array;
   readonly b: Float64Array;
-  /** |sin theta| and the standard error of the direction, per sample. */
-  readonly sin: Float64Array;
-  readonly se: Float64Array;
   readonly weight: Float64Array;
   readonly weightSum: number;
 }
@@ -89,92 +103,63 @@ function thinned(line: LineMeasures): ThinProfiles {
   const pick = (v: Float64Array) =>
     Float64Array.from({ length: n }, (_, i) => (v[stride * i] + v[stride * i + 1]) / 2);
   const [a, b] = [pick(line.profileA.value), pick(line.profileB.value)];
-  const sin = new Float64Array(n);
-  const se = new Float64Array(n);
   const weight = new Float64Array(n);
   let weightSum = 0;
   for (let i = 0; i < n; i++) {
     const du = line.u[stride * i + 1] - (i > 0 ? line.u[stride * i - 1] : 0);
-    sin[i] = Math.max(0.025, du / stepMm);
-    const f = Math.min(
-      line.fieldA.angleRad.length - 1,
-      (((i + 0.5) * stepMm) / line.fieldA.stepMm) | 0,
-    );
-    se[i] = Math.hypot(line.fieldA.angleSeRad[f], line.fieldB.angleSeRad[f]) / 2;
     weight[i] = Number.isNaN(a[i]) ? 0 : Math.min(1, du / witnessMm);
     weightSum += weight[i];
   }
-  return { stepMm, a, b, sin, se, weight, weightSum };
+  return { stepMm, a, b, weight, weightSum };
 }
 
-interface Carried {
-  /** Side B as it would meet side A's lines after the gap, and the variance of that carrying. */
-  readonly value: Float64Array;
-  readonly variance: Float64Array;
-}
-
-function carryThroughGap(line: LineMeasures, p: ThinProfiles, gapMm: number): Carried {
+/** Side B as it would meet side A's lines after a gap. */
+function carryThroughGap(line: LineMeasures, p: ThinProfiles, gapMm: number): Float64Array {
   const n = p.a.length;
   const value = new Float64Array(n).fill(Number.NaN);
-  const variance = new Float64Array(n);
   for (let i = 0; i < n; i++) {
     const xi = (i + 0.5) * p.stepMm;
     const at = (xi + gapCarryMm(line.fieldA, line.fieldB, xi, gapMm)) / p.stepMm - 0.5;
     const k = Math.floor(at);
-    if (k < 0 || k + 1 >= n) continue;
-    const slope = (p.b[k + 1] - p.b[k]) / p.stepMm;
-    value[i] = p.b[k] + (at - k) * (p.b[k + 1] - p.b[k]);
-    const wayMm = Math.abs(gapMm) / p.sin[i];
-    variance[i] = (slope / p.sin[i]) ** 2 * (wayMm * p.se[i]) ** 2;
+    if (k >= 0 && k + 1 < n) value[i] = p.b[k] + (at - k) * (p.b[k + 1] - p.b[k]);
   }
-  return { value, variance };
+  return value;
 }
 
-function logLikelihood(p: ThinProfiles, carried: Carried, u: number, noise: number): number {
+/**
+ * How far two profiles are from meeting: D = sum w (a - b)^2 / (sum w (a - am)^2 + sum w (b - bm)^2),
+ * 0 where every line runs through, about 1 where they have nothing in common.
+ */
+function discord(p: ThinProfiles, carried: Float64Array, u: number): number {
   const shift = u / p.stepMm;
   const whole = Math.floor(shift);
   const part = shift - whole;
   const n = p.a.length;
-  let sum = 0;
-  let used = 0;
+  let [w, sa, sb, aa, bb, rr] = [0, 0, 0, 0, 0, 0];
   for (let i = Math.max(0, -whole); i < Math.min(n, n - 1 - whole); i++) {
     const a = p.a[i + whole] + part * (p.a[i + whole + 1] - p.a[i + whole]);
-    const r = a - carried.value[i];
+    const b = carried[i];
+    const r = a - b;
     if (Number.isNaN(r)) continue;
-    const v = noise + carried.variance[i];
-    const w = p.weight[i];
-    used += w;
-    sum -=
-      w *
-      (((studentDegrees + 1) / 2) * Math.log1p((r * r) / (studentDegrees * v)) +
-        0.5 * Math.log(v / noise));
+    const q = p.weight[i];
+    w += q;
+    sa += q * a;
+    sb += q * b;
+    aa += q * a * a;
+    bb += q * b * b;
+    rr += q * r * r;
   }
-  return used > 0 ? (sum / used) * p.weightSum : Number.NEGATIVE_INFINITY;
+  if (w < 0.5 * p.weightSum) return Number.NaN;
+  return rr / (aa - (sa * sa) / w + bb - (sb * sb) / w + 1e-12);
 }
 
 const logPrior = (u: number) => -Math.log1p((u / slidePriorMm) ** 2);
-
-function explainedShare(p: ThinProfiles, carried: Carried, u: number): number {
-  const whole = Math.round(u / p.stepMm);
-  let [w, ma, rr, aa] = [0, 0, 0, 0];
-  for (let i = 0; i < p.a.length; i++) {
-    const r = p.a[i + whole] - carried.value[i];
-    if (!(r === r) || p.weight[i] === 0) continue;
-    w += p.weight[i];
-    ma += p.weight[i] * carried.value[i];
-    aa += p.weight[i] * carried.value[i] ** 2;
-    rr += p.weight[i] * r * r;
-  }
-  const variance = aa - (ma * ma) / Math.max(w, 1e-9);
-  return Math.max(0, 1 - rr / (2 * Math.max(variance, 1e-12)));
-}
 
 function summary(
   gs: number[],
   us: number[],
   logP: Float64Array,
-  _p: ThinProfiles,
-  explained: (g: number, u: number) => number,
+  discords: Float64Array,
 ): LostWidth {
   let top = 0;
   for (let i = 1; i < logP.length; i++) if (logP[i] > logP[top]) top = i;
@@ -205,7 +190,7 @@ function summary(
     correlation: (gu / w - lostMm * slideMm) / Math.max(1e-9, lostSeMm * slideSeMm),
     best,
     bestUnslidMm: gs[topUnslid],
-    explained: explained(best.lostMm, best.slideMm),
+    explained: 1 - discords[top],
   };
 }
 

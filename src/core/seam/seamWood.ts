@@ -21,6 +21,12 @@ export interface SeamWood {
   readonly lab: readonly [SeamStrip, SeamStrip, SeamStrip];
 }
 
+/** Where one side of a joint ends: a line of some wood; side A keeps what has the smaller eta. */
+export interface LineSide {
+  readonly wood: SeamWood;
+  readonly etaMm: number;
+}
+
 /** Scale at which grain direction is read: the ring lines need no more. */
 const grainPxPerMm = 3.5;
 

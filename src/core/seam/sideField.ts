@@ -20,10 +20,17 @@ export interface SideWindow {
   readonly acrossSigmaMm: number;
   /** Nearer than this the gradient still feels the joint itself. */
   readonly clearMm: number;
+  /** Wood deeper than this is not looked at (another joint lies there). */
+  readonly deepestMm: number;
 }
 
 /** About a degree of visual angle at 600 mm along the seam, half a degree into the board. */
-export const defaultSideWindow: SideWindow = { alongSigmaMm: 5, acrossSigmaMm: 5, clearMm: 1.2 };
+export const defaultSideWindow: SideWindow = {
+  alongSigmaMm: 5,
+  acrossSigmaMm: 5,
+  clearMm: 1.2,
+  deepestMm: 15,
+};
 
 /**
  * One-sided structure tensor along a line at eta = etaMm of the strip.
@@ -49,7 +56,7 @@ export function sideField(
   const square = { a: new Float64Array(n), b: new Float64Array(n), c: new Float64Array(n) };
   for (let j = 0; j < height; j++) {
     const depth = side * ((j + 0.5) * stepMm - reachAMm - etaMm);
-    if (depth < window.clearMm || depth > 3 * window.acrossSigmaMm) continue;
+    if (depth < window.clearMm || depth > window.deepestMm) continue;
     const w = Math.exp(-0.5 * (depth / window.acrossSigmaMm) ** 2);
     for (let i = 0; i < n; i++) {
       const k = j * width + i;

@@ -1,0 +1,95 @@
+import type { Cue } from '../results/visibilityResult.js';
+import { breakCue } from '../visibility/breakCue.js';
+import { colourCue } from '../visibility/colourCue.js';
+import { contrastSensitivity } from '../visibility/contrastSensitivity.js';
+import { cyclesPerDeg } from '../visibility/cyclesPerDeg.js';
+import { directionCue } from '../visibility/directionCue.js';
+import { glueLineCue } from '../visibility/glueLineCue.js';
+import { grazingFactor } from '../visibility/grazingFactor.js';
+import { spacingCue } from '../visibility/spacingCue.js';
+import type { BandPair } from './bandAmplitudes.js';
+import { colourBandsMm } from './colourSteps.js';
+import type { WindowMeasures } from './lineMeasures.js';
+
+/** Each cue over its own threshold, unmasked; null where this stretch cannot tell. */
+export type CueStrengths = Record<Cue, number | null>;
+
+/** Bands that share the lines' energy within this factor of the strongest are "the lines". */
+const sharingBands = 0.5;
+/** Finest glue line that a working scale resolves, mm. */
+const leastGlueWidthMm = 0.1;
+
+/**
+ * The five cues of one stretch of a line for an eye at distanceMm, each in times over just
+ * visible.
+ */
+export function windowCues(window: WindowMeasures, distanceMm: number): CueStrengths {
+  const angle = meanAngle(window.angleARad, window.angleBRad);
+  const grazed = window.bands.map((band) => {
+    const f = cyclesPerDeg(1 / band.frequencyPerMm, distanceMm);
+    return { ...band, difference: band.difference * grazingFactor(f, angle) };
+  });
+  const lines = strongest(window.bands, distanceMm);
+  const { areaMm, peak } = window.ridge;
+  const widthMm = Math.max(leastGlueWidthMm, Math.abs(areaMm / (peak || 1)));
+  return {
+    break: window.bands.length > 0 ? breakCue(grazed, distanceMm) : null,
+    direction: lines && directionOf(window, lines, distanceMm),
+    spacing: lines && spacingOf(window.bands),
+    colour: colourCue(window.colourDeltaE[bandIndex(distanceMm)]),
+    glueLine: glueLineCue({ contrast: areaMm / widthMm, widthMm, distanceMm }),
+  };
+}
+
+/** Distance between grain lines on one side: the centre of the bands' energy, ln scale, mm. */
+export function spacingMm(bands: readonly BandPair[], side: 'A' | 'B'): number {
+  const amplitude = (b: BandPair) => (side === 'A' ? b.amplitudeA : b.amplitudeB);
+  const most = Math.max(...bands.map(amplitude));
+  let sum = 0;
+  let weight = 0;
+  for (const band of bands) {
+    if (amplitude(band) < sharingBands * most) continue;
+    const w = amplitude(band) ** 2;
+    sum -= w * Math.log(side === 'A' ? band.frequencyAPerMm : band.frequencyBPerMm);
+    weight += w;
+  }
+  return Math.exp(sum / Math.max(weight, 1e-12));
+}
+
+function strongest(bands: readonly BandPair[], distanceMm: number): BandPair | null {
+  let best: BandPair | null = null;
+  let most = 0;
+  for (const band of bands) {
+    const s = contrastSensitivity(cyclesPerDeg(1 / band.frequencyPerMm, distanceMm));
+    const seen = s * (band.amplitudeA + band.amplitudeB);
+    if (seen > most) [best, most] = [band, seen];
+  }
+  return best;
+}
+
+function directionOf(window: WindowMeasures, lines: BandPair, distanceMm: number): number {
+  return directionCue({
+    changeRad: window.angleBRad - window.angleARad,
+    contrast: (lines.amplitudeA + lines.amplitudeB) / 2,
+    spacingMm: 1 / lines.frequencyPerMm,
+    distanceMm,
+  });
+}
+
+const spacingOf = (bands: readonly BandPair[]) =>
+  spacingCue(spacingMm(bands, 'A'), spacingMm(bands, 'B'));
+
+/** The colour band nearest to half a degree at this distance. */
+function bandIndex(distanceMm: number): number {
+  const wanted = Math.log((distanceMm * Math.PI) / 360);
+  let best = 0;
+  colourBandsMm.forEach((mm, k) => {
+    const off = Math.abs(Math.log(mm) - wanted);
+    if (off < Math.abs(Math.log(colourBandsMm[best]) - wanted)) best = k;
+  });
+  return best;
+}
+
+function meanAngle(a: number, b: number): number {
+  return 0.5 * Math.atan2(Math.sin(2 * a) + Math.sin(2 * b), Math.cos(2 * a) + Math.cos(2 * b));
+}
