@@ -1,6 +1,7 @@
 import { wrapHalfTurnRad } from '../units/wrapHalfTurnRad.js';
 import type { Board } from './board.js';
 import { wideFace } from './facePlane.js';
+import { fibreSlopeAt } from './fibreSlopeAt.js';
 import { meanBoardColour } from './meanBoardColour.js';
 import { meanDirectionRad } from './meanDirectionRad.js';
 import type { PanelSpec } from './panelSpec.js';
@@ -38,9 +39,10 @@ export function createPanelTruth(
   const fibreAngleRad = (x: number, y: number) => {
     const index = pieceAt(x, y);
     if (index < 0) return Number.NaN;
-    const { placement: p, board, face } = pieces[index]!;
-    const slope = boards[board]!.field.fibreSlope(p.a * x + p.b * y + p.c);
-    const [du, dv] = [1, face === 'B' ? -slope : slope];
+    const { placement: p, board, face, depthMm } = pieces[index]!;
+    const plane = wideFace(boards[board]!, face ?? 'A', depthMm ?? 0);
+    const [u, v] = [p.a * x + p.b * y + p.c, p.d * x + p.e * y + p.f];
+    const [du, dv] = [1, fibreSlopeAt(boards[board]!, plane, u, v)];
     return wrapHalfTurnRad(Math.atan2(p.b * du + p.e * dv, p.a * du + p.d * dv));
   };
   const colourOf = (index: number) => {

@@ -4,7 +4,7 @@ import { growRings } from './growRings.js';
 import { knotBulge } from './knotBulge.js';
 import { pithWander } from './pithWander.js';
 import type { ResolvedBoard } from './resolvedBoard.js';
-import type { RingField } from './ringField.js';
+import type { AgeSample, RingField } from './ringField.js';
 import { ringWaviness } from './ringWaviness.js';
 import { stemAxes } from './stemAxes.js';
 
@@ -31,10 +31,8 @@ export function createRingField(board: ResolvedBoard): RingField {
     wanderX.at(z) * acrossX[axis] + wanderY.at(z) * acrossY[axis];
   const stationAt = (xMm: number) => stationMm + (xMm - originMm[0]) / along[0];
 
-  const spiral =
-    Math.tan(board.spiralRad) *
-    (board.pithDepthMm / (Math.hypot(board.pithDepthMm, board.pithYMm - board.widthMm / 2) || 1));
-  const steady = Math.tan(board.slopeInFaceRad) + spiral;
+  const spiral = Math.tan(board.spiralRad);
+  const gradient: AgeSample = { ageMm: 0, dx: 0, dy: 0, dz: 0 };
 
   return {
     rings: growRings(board.treeSeed ^ 0x4196, board.ringWidthMm, board.ringWidthLogSd),
@@ -69,11 +67,23 @@ export function createRingField(board: ResolvedBoard): RingField {
         zMm: originMm[2] + (z - stationMm) * along[2] + wanderIn(2, z),
       };
     },
-    fibreDriftMm: (xMm) => steady * xMm + wanderIn(1, stationAt(xMm)),
-    fibreSlope(xMm) {
+    fibre(xMm, yMm, zMm, out) {
+      this.sample(xMm, yMm, zMm, gradient);
+      const size = Math.hypot(gradient.dx, gradient.dy, gradient.dz) || 1;
+      const [nx, ny, nz] = [gradient.dx / size, gradient.dy / size, gradient.dz / size];
       const z = stationAt(xMm);
-      const slope = wanderX.slopeAt(z) * acrossX[1] + wanderY.slopeAt(z) * acrossY[1];
-      return steady + slope / along[0];
+      const [sx, sy] = [wanderX.slopeAt(z), wanderY.slopeAt(z)];
+      const ax = along[0] + sx * acrossX[0] + sy * acrossY[0];
+      const ay = along[1] + sx * acrossX[1] + sy * acrossY[1];
+      const az = along[2] + sx * acrossX[2] + sy * acrossY[2];
+      // Around the stem: outward normal x axis, times the tangent of the spiral angle.
+      const fx = ax + spiral * (ny * az - nz * ay);
+      const fy = ay + spiral * (nz * ax - nx * az);
+      const fz = az + spiral * (nx * ay - ny * ax);
+      const across = fx * nx + fy * ny + fz * nz;
+      out.dx = fx - across * nx;
+      out.dy = fy - across * ny;
+      out.dz = fz - across * nz;
     },
   };
 }

@@ -9,7 +9,6 @@ import type { EndGrainSpec } from './endGrainSpec.js';
 import type { EndGrainTruth } from './endGrainTruth.js';
 import { faceLattice } from './faceLattice.js';
 import type { FacePlane } from './facePlane.js';
-import { fibreFrame } from './fibreFrame.js';
 import { markEndGrain } from './markEndGrain.js';
 import { meanDirectionRad } from './meanDirectionRad.js';
 import { paintEndGrain } from './paintEndGrain.js';
@@ -55,17 +54,13 @@ export function drawEndGrain(
     tone: new Float32Array(width * height),
     pores: new Float32Array(width * height),
   };
-  const pxMm = 1 / pxPerMm;
   paintEndGrain(
     {
       board,
-      plane,
       profile,
       lattice,
       drift: driftOnLattice(board, plane, lattice),
-      frame: fibreFrame(board, atMm, atMm + 1),
       canvas,
-      faceFromPx: { a: pxMm, b: 0, c: 0, d: 0, e: pxMm, f: 0 },
       textureSeed: (spec.board.seed ^ 0xe4d9) + Math.round(atMm / 0.4),
     },
     pith,

@@ -1,50 +1,52 @@
 import type { Board } from './board.js';
+import type { FaceLattice } from './faceLattice.js';
+import type { FacePlane } from './facePlane.js';
+import { fibreShift } from './fibreShift.js';
+import { fromLattice } from './fromLattice.js';
 
 /**
- * Where a point of the board lies in its fibre: along it and across it. Texture is drawn in this
- * frame, so that streaks and pores follow the fibre (slope, wander, spiral, way round a knot).
+ * Where a face point lies in its fibre: along it and across it. Texture is drawn in this frame,
+ * so that streaks and pores follow the fibre (slope, wander, spiral, way round a knot).
  */
 export interface FibreFrame {
-  /** Across-fibre place of board point (x, y), mm. */
-  acrossMm(xMm: number, yMm: number): number;
-  /** Board y of the point `acrossMm` across the fibre at board x. */
-  boardYMm(xMm: number, acrossMm: number): number;
+  /** v less the across-fibre place, on the nodes of the piece's lattice, mm. */
+  readonly shift: Float32Array;
+  /** Across-fibre place of face point (u, v), mm. */
+  acrossMm(uMm: number, vMm: number): number;
+  /** Face v of the point `acrossMm` across the fibre at face u. */
+  faceVMm(uMm: number, acrossMm: number): number;
 }
 
-/** Builds the frame over board x from `x0Mm` to `x1Mm` (the drift is tabled every mm). */
-export function fibreFrame(board: Board, x0Mm: number, x1Mm: number): FibreFrame {
-  const first = Math.floor(Math.min(x0Mm, x1Mm)) - 30;
-  const count = Math.ceil(Math.abs(x1Mm - x0Mm)) + 62;
-  const drift = Float64Array.from({ length: count }, (_, i) => board.field.fibreDriftMm(first + i));
-  const driftAt = (x: number) => {
-    const place = Math.min(count - 1.001, Math.max(0, x - first));
-    const i = place | 0;
-    return drift[i]! + (drift[i + 1]! - drift[i]!) * (place - i);
-  };
-  const knots = board.knots;
-  if (knots.length === 0) {
-    return {
-      acrossMm: (x, y) => y - driftAt(x),
-      boardYMm: (x, across) => across + driftAt(x),
-    };
-  }
-  // Fibre parts about a knot as a stream parts about a stone, flat inside the branch itself.
-  const parted = (x: number, y: number) => {
-    let shift = 0;
-    for (const knot of knots) {
-      const dx = x - knot.xMm;
-      const dy = y - knot.yMm;
-      const r2 = knot.radiusMm * knot.radiusMm * 1.4;
-      shift -= (dy * r2) / (r2 + dy * dy + 0.12 * dx * dx);
-    }
-    return shift;
-  };
+/** Follows the fibre over the part of a face that `lattice` covers. */
+export function fibreFrame(board: Board, plane: FacePlane, lattice: FaceLattice): FibreFrame {
+  const shift = fibreShift(board, plane, lattice);
+  partAboutKnots(board, plane, lattice, shift);
   return {
-    acrossMm: (x, y) => y - driftAt(x) + parted(x, y),
-    boardYMm(x, across) {
-      let y = across + driftAt(x);
-      for (let round = 0; round < 4; round++) y = across + driftAt(x) - parted(x, y);
-      return y;
+    shift,
+    acrossMm: (u, v) => v - fromLattice(lattice, shift, u, v),
+    faceVMm(u, across) {
+      let v = across;
+      for (let round = 0; round < 6; round++) v = across + fromLattice(lattice, shift, u, v);
+      return v;
     },
   };
+}
+
+/** Fibre parts about a knot as a stream parts about a stone, flat inside the branch itself. */
+function partAboutKnots(
+  board: Board,
+  plane: FacePlane,
+  lattice: FaceLattice,
+  shift: Float32Array,
+): void {
+  for (const knot of board.knots) {
+    const knotU = knot.xMm - plane.originMm[0];
+    const knotV = (knot.yMm - plane.originMm[1]) * plane.down[1];
+    const spread = 1.4 * knot.radiusMm * knot.radiusMm;
+    for (let k = 0; k < shift.length; k++) {
+      const du = (lattice.i0 + (k % lattice.columns)) * lattice.stepMm - knotU;
+      const dv = (lattice.j0 + Math.floor(k / lattice.columns)) * lattice.stepMm - knotV;
+      shift[k]! += (dv * spread) / (spread + dv * dv + 0.12 * du * du);
+    }
+  }
 }

@@ -6,12 +6,14 @@ import { meanRingDensity } from './ringProfile.js';
 import { scatterOnFace } from './scatterOnFace.js';
 import { splatDash } from './splatDash.js';
 
+type EndJob = Pick<PaintJob, 'board' | 'profile' | 'lattice' | 'drift' | 'canvas' | 'textureSeed'>;
+
 /** End grain drinks light: it looks this much denser than the long face. */
 const endDensity = 0.22;
 
 /** Paints rings, cut fibre ends, vessels as dots and rays as lines that run from the pith. */
 export function paintEndGrain(
-  job: PaintJob,
+  job: EndJob,
   pith: { readonly xMm: number; readonly yMm: number },
 ): void {
   const { board, profile, lattice, drift, canvas } = job;
@@ -42,7 +44,7 @@ export function paintEndGrain(
   }
 }
 
-function paintVesselDots(job: PaintJob): void {
+function paintVesselDots(job: EndJob): void {
   const { board, profile, lattice, canvas } = job;
   const s = canvas.pxPerMm;
   const range = { x0: 0, x1: canvas.width / s, y0: 0, y1: canvas.height / s };
@@ -74,7 +76,7 @@ function paintVesselDots(job: PaintJob): void {
   });
 }
 
-function paintRayLines(job: PaintJob, pith: { readonly xMm: number; readonly yMm: number }): void {
+function paintRayLines(job: EndJob, pith: { readonly xMm: number; readonly yMm: number }): void {
   const { board, canvas } = job;
   const rays = board.character.rays;
   const s = canvas.pxPerMm;

@@ -1,6 +1,6 @@
 import { StreakNoise } from '../random/streakNoise.js';
+import { invertPlacement } from './invertPlacement.js';
 import type { PaintJob } from './paintJob.js';
-import { pxFromBoard } from './pxFromBoard.js';
 
 /** A branch is cut slightly aslant: its outline is this much longer along the board. */
 const aslant = 1.2;
@@ -8,21 +8,23 @@ const aslant = 1.2;
 /** Paints each knot: dark branch wood with its own rings, a darker rim, a stained surround. */
 export function paintKnots(job: PaintJob): void {
   const { board, canvas, faceFromPx: m, plane } = job;
-  const toPx = pxFromBoard(job);
+  const toPx = invertPlacement(m);
   board.knots.forEach((knot, index) => {
     const radius = knot.radiusMm;
     const wobble = new StreakNoise(job.textureSeed + index, 0.9, 1);
     const reach = 3 * radius * canvas.pxPerMm * aslant;
-    const cx = toPx.a * knot.xMm + toPx.b * knot.yMm + toPx.c;
-    const cy = toPx.d * knot.xMm + toPx.e * knot.yMm + toPx.f;
+    const knotU = knot.xMm - plane.originMm[0];
+    const knotV = (knot.yMm - plane.originMm[1]) * plane.down[1];
+    const cx = toPx.a * knotU + toPx.b * knotV + toPx.c;
+    const cy = toPx.d * knotU + toPx.e * knotV + toPx.f;
     const right = Math.min(canvas.width - 1, Math.ceil(cx + reach));
     const bottom = Math.min(canvas.height - 1, Math.ceil(cy + reach));
     for (let row = Math.max(0, Math.floor(cy - reach)); row <= bottom; row++) {
       for (let column = Math.max(0, Math.floor(cx - reach)); column <= right; column++) {
         const u = m.a * (column + 0.5) + m.b * (row + 0.5) + m.c;
         const v = m.d * (column + 0.5) + m.e * (row + 0.5) + m.f;
-        const dx = (u + plane.originMm[0] - knot.xMm) / aslant;
-        const dy = plane.originMm[1] + v * plane.down[1] - knot.yMm;
+        const dx = (u - knotU) / aslant;
+        const dy = v - knotV;
         const turn = Math.atan2(dy, dx);
         const out =
           Math.hypot(dx, dy) /

@@ -55,7 +55,7 @@ export function paintPiece(
     profile,
     lattice,
     drift: driftOnLattice(board, plane, lattice),
-    frame: fibreFrame(board, u0, u1),
+    frame: fibreFrame(board, plane, lattice),
     canvas,
     faceFromPx,
     // Fibre and pores change within tenths of a millimetre of depth.

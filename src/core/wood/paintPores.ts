@@ -1,7 +1,7 @@
 import { ageFromLattice } from './ageFromLattice.js';
 import { fibreRange } from './fibreRange.js';
+import { invertPlacement } from './invertPlacement.js';
 import type { PaintJob } from './paintJob.js';
-import { pxFromBoard } from './pxFromBoard.js';
 import { scatterOnFace } from './scatterOnFace.js';
 import { splatDash } from './splatDash.js';
 import type { PoreKind } from './woodCharacter.js';
@@ -20,24 +20,21 @@ function homeliness(job: PaintJob, kind: PoreKind, ageMm: number): number {
 
 /** Paints vessels (or resin ducts) as dashes along the fibre where the ring has them. */
 export function paintPores(job: PaintJob): void {
-  const { board, canvas, frame, lattice, plane } = job;
-  const toPx = pxFromBoard(job);
+  const { board, canvas, frame, lattice } = job;
+  const toPx = invertPlacement(job.faceFromPx);
   const range = fibreRange(job, 10);
-  const flip = plane.down[1];
   board.character.pores.forEach((kind, index) => {
     const seed = job.textureSeed + 7001 * (index + 1);
     scatterOnFace(range, kind.perMm2, 8, 4, seed, (along, across, random) => {
-      const y = frame.boardYMm(along, across);
-      const u = along - plane.originMm[0];
-      const v = (y - plane.originMm[1]) * flip;
-      if (random() > homeliness(job, kind, ageFromLattice(lattice, u, v))) return;
+      const v = frame.faceVMm(along, across);
+      if (random() > homeliness(job, kind, ageFromLattice(lattice, along, v))) return;
       const spread = random();
       const halfMm = 0.5 * between(kind.lengthMm, spread * spread);
       const thicknessPx = between(kind.diameterMm, random()) * canvas.pxPerMm;
       const x0 = along - halfMm;
       const x1 = along + halfMm;
-      const y0 = frame.boardYMm(x0, across);
-      const y1 = frame.boardYMm(x1, across);
+      const y0 = frame.faceVMm(x0, across);
+      const y1 = frame.faceVMm(x1, across);
       splatDash(
         canvas.pores,
         canvas.width,

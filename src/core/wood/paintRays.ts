@@ -1,8 +1,8 @@
 import { StreakNoise } from '../random/streakNoise.js';
 import { fibreRange } from './fibreRange.js';
 import { fromLattice } from './fromLattice.js';
+import { invertPlacement } from './invertPlacement.js';
 import type { PaintJob } from './paintJob.js';
-import { pxFromBoard } from './pxFromBoard.js';
 import { scatterOnFace } from './scatterOnFace.js';
 import { splatDash } from './splatDash.js';
 import { splatFleck } from './splatFleck.js';
@@ -16,20 +16,17 @@ const unevenRad = 0.05;
  * a quartered one.
  */
 export function paintRays(job: PaintJob): void {
-  const { board, canvas, frame, lattice, plane } = job;
+  const { board, canvas, frame, lattice } = job;
   const rays = board.character.rays;
   if (rays === null) return;
-  const toPx = pxFromBoard(job);
+  const toPx = invertPlacement(job.faceFromPx);
   const range = fibreRange(job, rays.heightMm[1]);
-  const flip = plane.down[1];
   const seed = job.textureSeed + 40009;
   const leaning = new StreakNoise(seed + 1, 45, 30);
   const cell = Math.max(1, 1 / Math.sqrt(rays.perMm2));
   scatterOnFace(range, rays.perMm2, 2 * cell, 2 * cell, seed, (along, across, random) => {
-    const y = frame.boardYMm(along, across);
-    const u = along - plane.originMm[0];
-    const v = (y - plane.originMm[1]) * flip;
-    const slope = Math.min(1, fromLattice(lattice, lattice.slope, u, v));
+    const v = frame.faceVMm(along, across);
+    const slope = Math.min(1, fromLattice(lattice, lattice.slope, along, v));
     const meeting = Math.acos(slope) + unevenRad * 2 * (random() - 0.5) * 1.7;
     const sine = Math.max(0.015, Math.abs(Math.sin(meeting)));
     if (random() > 0.12 + 0.88 * sine) return;
@@ -43,8 +40,8 @@ export function paintRays(job: PaintJob): void {
     const strength = board.texture * density * (0.45 + 0.55 * random());
     const x0 = along - heightMm / 2;
     const x1 = along + heightMm / 2;
-    const y0 = frame.boardYMm(x0, across);
-    const y1 = frame.boardYMm(x1, across);
+    const y0 = frame.faceVMm(x0, across);
+    const y1 = frame.faceVMm(x1, across);
     const px0 = toPx.a * x0 + toPx.b * y0 + toPx.c;
     const py0 = toPx.d * x0 + toPx.e * y0 + toPx.f;
     const px1 = toPx.a * x1 + toPx.b * y1 + toPx.c;
@@ -63,7 +60,7 @@ export function paintRays(job: PaintJob): void {
       heightPx: length,
       widthPx,
       // Neighbouring rays lean alike, because the fibre they part leans there.
-      lean: flip * 1.3 * leaning.at(along, across) + 0.5 * (random() - 0.5),
+      lean: 1.3 * leaning.at(along, across) + 0.5 * (random() - 0.5),
       bend: 0.7 * (random() - 0.5),
       strength,
       seed: Math.floor(random() * 65536),

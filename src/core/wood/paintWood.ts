@@ -17,7 +17,7 @@ const streaks = [
  * fine rings fade instead of making false patterns.
  */
 export function paintWood(job: PaintJob): void {
-  const { board, profile, frame, canvas, faceFromPx, plane } = job;
+  const { board, profile, canvas, faceFromPx } = job;
   const { character, contrast, texture } = board;
   const pxMm = 1 / canvas.pxPerMm;
   const noises = streaks.map(
@@ -29,22 +29,19 @@ export function paintWood(job: PaintJob): void {
   // Streaks finer than the pixel average out.
   const fineShare = streaks[2].share * Math.min(1, streaks[2].acrossMm / pxMm) ** 0.5;
   const serration = texture * character.serrationMm;
-  const { originMm, right, down } = plane;
   const { a, b, c, d, e, f } = faceFromPx;
   const readRow = latticeRow(job);
   for (let row = 0; row < canvas.height; row++) {
-    const { ageMm, slope, drift } = readRow(row);
+    const { ageMm, slope, drift, shift } = readRow(row);
     const py = row + 0.5;
     for (let column = 0; column < canvas.width; column++) {
       const px = column + 0.5;
       const u = a * px + b * py + c;
       const v = d * px + e * py + f;
-      const x = originMm[0] + u * right[0] + v * down[0];
-      const y = originMm[1] + u * right[1] + v * down[1];
-      const across = frame.acrossMm(x, y);
-      const s1 = broad.at(x, across);
-      const s2 = middle.at(x, across);
-      const s3 = fine.at(x, across);
+      const across = v - shift[column]!;
+      const s1 = broad.at(u, across);
+      const s2 = middle.at(u, across);
+      const s3 = fine.at(u, across);
       const age = ageMm[column]! + serration * (0.5 * s1 + 0.7 * s2 + 0.4 * s3);
       canvas.tone[row * canvas.width + column] =
         ringSize * meanRingDensity(profile, age, slope[column]! * pxMm) +

@@ -90,9 +90,9 @@ const diffusePorous: WoodCharacter = {
   ],
   absorption: [0.85, 1, 1.15],
   ringWidthMm: [1.4, 2.4],
-  ringDensity: 0.16,
+  ringDensity: 0.19,
   fibreDensity: 0.04,
-  driftDensity: 0.05,
+  driftDensity: 0.04,
   serrationMm: 0.08,
   pores: [
     {

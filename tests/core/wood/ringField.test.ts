@@ -1,7 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { createBoard } from '../../../src/core/wood/createBoard.js';
+import { faceLattice } from '../../../src/core/wood/faceLattice.js';
 import { wideFace } from '../../../src/core/wood/facePlane.js';
+import { fibreFrame } from '../../../src/core/wood/fibreFrame.js';
+import { fibreSlopeAt } from '../../../src/core/wood/fibreSlopeAt.js';
 import { growRings } from '../../../src/core/wood/growRings.js';
 import type { AgeSample } from '../../../src/core/wood/ringField.js';
 import { ringLineAt } from '../../../src/core/wood/ringLineAt.js';
@@ -39,12 +42,66 @@ describe('the ring field', () => {
     );
   });
 
-  it('has the fibre slope that its drift integrates to', () => {
-    const board = createBoard({ seed: 9, setting: 'softwood' });
-    for (const x of [0, 123, 456]) {
-      const rise = board.field.fibreDriftMm(x + 0.01) - board.field.fibreDriftMm(x - 0.01);
-      expect(board.field.fibreSlope(x)).toBeCloseTo(rise / 0.02, 6);
+  it('keeps its fibre within the rings, along the stem', () => {
+    const board = createBoard({ seed: 9, setting: 'softwood', spiralDeg: 3 });
+    const fibre = { dx: 0, dy: 0, dz: 0 };
+    fc.assert(
+      fc.property(along, across, depth, (x, y, z) => {
+        const at = sample();
+        board.field.sample(x, y, z, at);
+        board.field.fibre(x, y, z, fibre);
+        const dot = fibre.dx * at.dx + fibre.dy * at.dy + fibre.dz * at.dz;
+        expect(Math.abs(dot)).toBeLessThan(1e-9);
+        expect(Math.abs(fibre.dy / fibre.dx)).toBeLessThan(0.25);
+      }),
+    );
+  });
+});
+
+describe('the fibre frame', () => {
+  it.each([
+    ['A', 'flatsawn'],
+    ['B', 'rift'],
+  ] as const)('follows the fibre of face %s (%s)', (face, cut) => {
+    const board = createBoard({ seed: 4, setting: 'ring-porous', cut });
+    const plane = wideFace(board, face);
+    const frame = fibreFrame(board, plane, faceLattice(board, plane, 40, 40, 500, 160));
+    for (const [u, v] of [
+      [60, 60],
+      [200, 120],
+      [310, 90],
+      [480, 140],
+    ] as const) {
+      const across = frame.acrossMm(u, v);
+      expect(frame.faceVMm(u, across)).toBeCloseTo(v, 3);
+      // Over 3 mm each way the across-fibre place stays put along the true fibre.
+      const slope = fibreSlopeAt(board, plane, u, v);
+      const rise = frame.faceVMm(u + 3, across) - frame.faceVMm(u - 3, across);
+      expect(Math.abs(rise / 6 - slope)).toBeLessThan(0.004);
     }
+  });
+
+  it('is the same whichever part of the board is drawn', () => {
+    const board = createBoard({ seed: 4, setting: 'ring-porous', cut: 'flatsawn' });
+    const plane = wideFace(board, 'A');
+    const whole = fibreFrame(board, plane, faceLattice(board, plane, 0, 0, 600, 200));
+    const part = fibreFrame(board, plane, faceLattice(board, plane, 420, 90, 560, 150));
+    for (const [u, v] of [
+      [425, 95],
+      [500, 120],
+      [555, 145],
+    ] as const) {
+      expect(part.acrossMm(u, v)).toBeCloseTo(whole.acrossMm(u, v), 4);
+    }
+  });
+
+  it('runs with the ring lines on a quartered face without spiral', () => {
+    const board = createBoard(
+      bareBoard({ pithYMm: -150, pithDepthMm: 0, spiralDeg: 0, slopeInFaceDeg: 2 }),
+    );
+    const plane = wideFace(board, 'A');
+    const line = ringLineAt(board, plane, 100, 80).angleRad;
+    expect(Math.atan(fibreSlopeAt(board, plane, 100, 80))).toBeCloseTo(line, 9);
   });
 });
 
