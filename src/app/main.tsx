@@ -7,6 +7,7 @@ import './styles/base.css';
 import './styles/shell.css';
 import './styles/panel.css';
 import './styles/pages.css';
+import './styles/print.css';
 
 startAutosave();
 createRoot(document.getElementById('root')!).render(

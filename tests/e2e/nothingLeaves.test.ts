@@ -63,7 +63,7 @@ describe.skipIf(!browserOrSkip())('the page', () => {
       await new Promise((resolve) => setTimeout(resolve, 200));
       return { violations, title: document.title };
     });
-    expect(refused.violations).toEqual(['connect-src', 'img-src', 'script-src-elem']);
+    expect(refused.violations.sort()).toEqual(['connect-src', 'img-src', 'script-src-elem']);
     expect(refused.title).toBe('Seamgrain');
     await page.context().close();
   });

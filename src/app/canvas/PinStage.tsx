@@ -56,7 +56,11 @@ export function PinStage({ photo, drawable, draft, onCorners, onDraft }: PinStag
   };
   const outline = pins.map(toScreen);
   return (
-    <div className="pin-stage" ref={stage}>
+    <div
+      className="pin-stage"
+      ref={stage}
+      style={{ aspectRatio: `${photo.widthPx} / ${photo.heightPx}` }}
+    >
       <canvas className="photo" ref={canvas} />
       <svg className="outline" aria-hidden="true">
         <polygon

@@ -9,6 +9,7 @@ import { Drawing } from './Drawing.js';
 
 const hatchId = 'rail-hatch';
 const thickPx = 8;
+const numberPx = 16;
 
 export interface SeamRailProps {
   readonly placed: readonly PlacedSeam[];
@@ -21,15 +22,11 @@ export interface SeamRailProps {
  * how visible that is along its length.
  */
 export function SeamRail({ placed, chosen, frame }: SeamRailProps) {
+  const stepPx = frame.widthPx < 400 ? 5.5 : 11;
   if (chosen?.runs === 'across') {
-    const rail = { x: 18, y: frame.panel.y, width: 50, height: frame.panel.height };
-    const piece = crosscutRail(
-      [chosen],
-      rail,
-      { ...frame, railStepPx: 10 },
-      themes.bright,
-      hatchId,
-    );
+    const rail = { x: numberPx, y: frame.panel.y, width: 5 * stepPx, height: frame.panel.height };
+    const scaled = { ...frame, railStepPx: stepPx };
+    const piece = crosscutRail([chosen], rail, scaled, themes.bright, hatchId);
     return (
       <svg aria-hidden="true">
         <Drawing svg={`<defs>${hatchPattern(hatchId)}</defs>${piece.svg}`} />
@@ -39,7 +36,13 @@ export function SeamRail({ placed, chosen, frame }: SeamRailProps) {
   const joints = placed.filter(({ runs }) => runs === 'along');
   return (
     <svg aria-hidden="true">
-      <line x1={38} x2={38} y1={0} y2="100%" className="just-visible" />
+      <line
+        x1={numberPx + 2 * stepPx}
+        x2={numberPx + 2 * stepPx}
+        y1={0}
+        y2="100%"
+        className="just-visible"
+      />
       <Drawing svg={`<defs>${hatchPattern(hatchId)}</defs>`} />
       {joints.map(({ seam, number }) => {
         const y = frame.panel.y + ((seam.line.y1Mm + seam.line.y2Mm) / 2) * frame.scale;
@@ -50,9 +53,9 @@ export function SeamRail({ placed, chosen, frame }: SeamRailProps) {
               {number}
             </text>
             <rect
-              x={16}
+              x={numberPx}
               y={y - thickPx / 2}
-              width={11 * stepsOfV(seam.visibility.v)}
+              width={stepPx * stepsOfV(seam.visibility.v)}
               height={thickPx}
               fill={level?.colour ?? `url(#${hatchId})`}
               className="bar"

@@ -1,13 +1,16 @@
 import { useState } from 'react';
 import type { GrainResult } from '../../core/results/grainResult.js';
 import type { ScoreResult } from '../../core/results/scoreResult.js';
+import { scoreHtml } from '../../report/html/scoreHtml.js';
 import { headlineOfScore } from '../../report/words/headlineOfScore.js';
 import { placeSeams } from '../../report/words/placeSeams.js';
+import { panelDataUrl } from '../images/panelDataUrl.js';
 import type { PanelOnShelf } from '../images/shelf.js';
 import { Basis } from '../parts/Basis.js';
 import { DistanceSlider } from '../parts/DistanceSlider.js';
 import { Fractions } from '../parts/Fractions.js';
 import { LayerTicks } from '../parts/LayerTicks.js';
+import { ReportButtons } from '../parts/ReportButtons.js';
 import { ScaleWords } from '../parts/ScaleWords.js';
 import { SeamList } from '../parts/SeamList.js';
 import { WorkingBar } from '../parts/WorkingBar.js';
@@ -69,6 +72,21 @@ export function ScoredPanel({ photo, project, panel, score, fresh, ask, grain }:
           />
           <HandTools photo={photo} tool={tool} setTool={setTool} />
           <Basis panel={panel} photo={photo} score={score} />
+          {score && (
+            <ReportButtons
+              name={`${project.name} joints`}
+              answer={score}
+              page={async () =>
+                scoreHtml(score, {
+                  ...units,
+                  title: project.name,
+                  photoHref: await panelDataUrl(panel.drawable),
+                  distanceMm: project.settings.distanceMm,
+                  ...(grain ? { grain } : {}),
+                })
+              }
+            />
+          )}
         </div>
       </div>
     </>

@@ -2,9 +2,11 @@ import { useState } from 'react';
 import { BringButtons } from '../parts/BringButtons.js';
 import { KeptProjects } from '../parts/KeptProjects.js';
 import { SampleCards } from '../parts/SampleCards.js';
+import { useWorkbench } from '../state/workbench.js';
 
 /** The empty page: bring a photo in, look at a sample, or go on with kept work. */
 export function StartPage() {
+  const worksOffline = useWorkbench((state) => state.worksOffline);
   const [over, setOver] = useState(false);
   return (
     <div className="start">
@@ -20,6 +22,7 @@ export function StartPage() {
           <BringButtons />
           <p className="soft">
             Or drop one here, or paste it. The photo stays on this device: nothing is sent anywhere.
+            {worksOffline && ' The page now works without a network too.'}
           </p>
         </div>
       </section>

@@ -3,10 +3,10 @@ import { changeProject, redoChange, undoChange, useWorkbench } from '../state/wo
 import { saveNow } from '../storage/autosave.js';
 
 const savedWords = {
-  kept: 'Kept on this device',
+  kept: 'Kept here',
   saving: 'Keeping…',
   problem: 'Not kept yet',
-  elsewhere: 'Open in another tab',
+  elsewhere: 'In another tab',
 } as const;
 
 /** The project's name, what is kept, and taking back. */

@@ -50,6 +50,8 @@ export interface Workbench {
   readonly saving: Saving;
   readonly layers: Layers;
   readonly chosenSeamId: string | null;
+  /** The page is in the browser's cache and needs no network. */
+  readonly worksOffline: boolean;
   /** Counts up to ask a cancelled question anew. */
   readonly asked: number;
 }
@@ -64,6 +66,7 @@ export const useWorkbench = create<Workbench>()(() => ({
   saving: 'kept',
   layers: { grain: true, seams: true, worst: true },
   chosenSeamId: null,
+  worksOffline: false,
   asked: 0,
 }));
 
