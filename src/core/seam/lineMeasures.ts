@@ -56,12 +56,10 @@ export function jointMeasures(
   slideMm = 0,
 ): LineMeasures {
   const seen = a.wood === b.wood && a.etaMm === b.etaMm;
-  const fieldA = movedField(sideOf(a, -1, seen), slideMm);
+  const unmovedA = sideOf(a, -1, seen);
+  const fieldA = movedField(unmovedA, slideMm);
   const fieldB = sideOf(b, 1, seen);
-  const profileA = movedProfile(
-    carriedProfile(a.wood.strip, sideOf(a, -1, seen), a.etaMm, -1),
-    slideMm,
-  );
+  const profileA = movedProfile(carriedProfile(a.wood.strip, unmovedA, a.etaMm, -1), slideMm);
   const profileB = carriedProfile(b.wood.strip, fieldB, b.etaMm, 1);
   const samples = Math.min(profileA.value.length, profileB.value.length);
   const u = acrossGrainCoordinate(fieldA, fieldB, samples, profileA.stepMm);

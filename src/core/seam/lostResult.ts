@@ -1,0 +1,61 @@
+import type { SeamResult } from '../results/scoreResult.js';
+import type { LineMeasures } from './lineMeasures.js';
+import { type LostWidth, lostWidth } from './lostWidth.js';
+
+/** The lines of the two sides must meet at least this well somewhere for a width to be told. */
+const leastExplained = 0.5;
+/** A width or slide less sure than this is not told, mm. */
+const leastSureMm = 2;
+const leastSureSlideMm = 3.5;
+
+/**
+ * The contract's width lost and slide, with what they rest on; null with a note where the lines
+ * of the two sides do not meet anywhere, or meet equally well over too wide a range.
+ */
+export function lostResult(
+  seam: LineMeasures,
+  own: readonly LineMeasures[],
+): { readonly lost: SeamResult['lost']; readonly notes: readonly string[] } {
+  const untold = { mm: null, seMm: null, slideMm: null, slideSeMm: null };
+  const weighed = lostWidth(seam, own);
+  if (!weighed) {
+    return {
+      lost: untold,
+      notes: ['Width lost and slide: cannot tell, too few grain lines cross this joint.'],
+    };
+  }
+  if (weighed.explained < leastExplained) {
+    const why = 'the grain lines of the two sides do not meet at any width lost or slide';
+    return { lost: untold, notes: [`Width lost and slide: cannot tell, ${why}.`] };
+  }
+  const sureWidth = weighed.lostSeMm <= leastSureMm;
+  const sureSlide = weighed.slideSeMm <= leastSureSlideMm;
+  const notes: string[] = [];
+  if (!sureWidth) {
+    notes.push(
+      `Width lost: cannot tell, the lines meet as well at ${weighed.bestUnslidMm.toFixed(1)} mm ` +
+        `lost and nothing slid as at ${weighed.best.lostMm.toFixed(1)} mm and a slide of ` +
+        `${weighed.best.slideMm.toFixed(1)} mm.`,
+    );
+  } else if (!sureSlide) {
+    notes.push(
+      'Slide: cannot tell, lines that cross at one angle fix only width and slide together.',
+    );
+  }
+  return {
+    lost: {
+      mm: sureWidth ? weighed.lostMm : null,
+      seMm: sureWidth ? weighed.lostSeMm : null,
+      slideMm: sureSlide ? weighed.slideMm : null,
+      slideSeMm: sureSlide ? weighed.slideSeMm : null,
+      ...(sureWidth && sureSlide ? {} : { alternatives: alternativesOf(weighed) }),
+    },
+    notes,
+  };
+}
+
+/** The best reading with nothing slid, and the best of all. */
+const alternativesOf = (weighed: LostWidth) => [
+  { mm: weighed.bestUnslidMm, slideMm: 0 },
+  { mm: weighed.best.lostMm, slideMm: weighed.best.slideMm },
+];

@@ -1,0 +1,99 @@
+import type { LineMm, SeamResult, SeamWindow } from '../results/scoreResult.js';
+import type { VisibilityResult } from '../results/visibilityResult.js';
+import { probabilitySeen } from '../visibility/probabilitySeen.js';
+import { vanishingDistanceMm } from '../visibility/vanishingDistanceMm.js';
+import { visibilityWord } from '../visibility/visibilityWord.js';
+import { type GrainChange, grainChange } from './grainChange.js';
+import type { LineMeasures } from './lineMeasures.js';
+import { lostResult } from './lostResult.js';
+import { panelAngleDeg, type SeamFrame } from './seamFrame.js';
+import { seamGlueLine } from './seamGlueLine.js';
+import { seamOffset } from './seamOffset.js';
+import { type SeamVisibility, seamVisibility } from './seamVisibility.js';
+import { windowOffset } from './windowOffset.js';
+
+/** A measured seam and what it is compared with. */
+export interface MeasuredSeam {
+  readonly id: string;
+  readonly found: 'photo' | 'placed';
+  readonly p: number | null;
+  readonly line: LineMm;
+  readonly frame: SeamFrame;
+  readonly seam: LineMeasures;
+  readonly own: readonly LineMeasures[];
+}
+
+/** Nothing to speak of crosses a seam that passes less than this across the grain, mm. */
+const leastCrossedMm = 4;
+const farthestMm = 20_000;
+
+/** The contract's account of one seam for an eye at distanceMm. */
+export function seamResult(measured: MeasuredSeam, distanceMm: number): SeamResult {
+  const { id, found, p, line, frame, seam, own } = measured;
+  const notes: string[] = [];
+  const crossedMm = seam.u.at(-1) ?? 0;
+  if (crossedMm < leastCrossedMm) {
+    notes.push(
+      'The grain runs along this joint: no grain lines cross it, so only colour and the glue line can tell it.',
+    );
+  }
+  if (own.length === 0) {
+    notes.push(
+      'The boards beside this joint are too narrow to know their own figure; the score may be too high.',
+    );
+  }
+  const seen = seamVisibility(seam, own, distanceMm);
+  const change = grainChange(seam, own);
+  const lost = lostResult(seam, own);
+  notes.push(...lost.notes);
+  return {
+    id,
+    found,
+    line,
+    p,
+    visibility: visibilityResult(seen, (mm) => seamVisibility(seam, own, mm).v ?? 0),
+    grain: anglesOf(frame, change),
+    offset: seamOffset(seam, own),
+    lost: lost.lost,
+    colourStep: { deltaE00: change && roundTo(change.deltaE00, 3) },
+    glueLine: seamGlueLine(seam, own),
+    windows: windowsOf(seam, seen),
+    notes,
+  };
+}
+
+function visibilityResult(seen: SeamVisibility, vAt: (mm: number) => number): VisibilityResult {
+  const { v, cue } = seen;
+  if (v === null) return { v, pSeen: null, vanishesAtMm: null, cue, word: null };
+  const vanishesAtMm = vanishingDistanceMm(vAt, { nearestMm: 150, farthestMm, steps: 24 });
+  return { v, pSeen: probabilitySeen(v), vanishesAtMm, cue, word: visibilityWord(v) };
+}
+
+function anglesOf(frame: SeamFrame, change: GrainChange | null): SeamResult['grain'] {
+  if (!change) return { angleADeg: null, angleBDeg: null, changeDeg: null, changeSeDeg: null };
+  const deg = 180 / Math.PI;
+  const sign = frame.kind === 'rip' ? 1 : -1;
+  return {
+    angleADeg: panelAngleDeg(frame, change.angleARad),
+    angleBDeg: panelAngleDeg(frame, change.angleBRad),
+    changeDeg: sign * change.changeRad * deg,
+    changeSeDeg: change.changeSeRad * deg,
+  };
+}
+
+function windowsOf(seam: LineMeasures, seen: SeamVisibility): SeamWindow[] {
+  return seam.windows.map((window, k) => {
+    const offset = windowOffset(window);
+    let turn = window.angleBRad - window.angleARad;
+    turn -= Math.PI * Math.round(turn / Math.PI);
+    return {
+      atMm: window.atMm,
+      v: seen.windows[k].v,
+      cue: seen.windows[k].cue,
+      offsetMm: offset && offset.agreement > 0.5 ? offset.offsetMm : null,
+      changeDeg: (turn * 180) / Math.PI,
+    };
+  });
+}
+
+const roundTo = (value: number, digits: number) => Number(value.toFixed(digits));
