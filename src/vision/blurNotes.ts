@@ -40,7 +40,8 @@ function isBlurredAt(image: RgbImage, lag: number): boolean {
 
 /** Mean square difference of grey levels (red + 2 green + blue) `offset` bytes apart. */
 function meanSquareDifference({ width, height, data }: RgbImage, offset: number): number {
-  const stride = Math.max(1, Math.round(Math.sqrt((width * height) / sampleCount)));
+  // Odd, so that the samples do not march in step with JPEG's blocks of 8.
+  const stride = 2 * Math.floor(Math.sqrt((width * height) / sampleCount) / 2) + 1;
   let sum = 0;
   let count = 0;
   for (let y = 0; y < height - longestLag; y += stride) {

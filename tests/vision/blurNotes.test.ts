@@ -41,3 +41,22 @@ describe('blurNotes', () => {
     expect(blurNotes(plain, pxPerMm)).toEqual([]);
   });
 });
+
+describe('blurNotes on a JPEG', () => {
+  it('is not misled by its blocks of 8 pixels, whatever the size', async () => {
+    const board = { seed: 502, setting: 'softwood', cut: 'flatsawn' } as const;
+    const spec = onePiecePanel({ board, widthMm: 300, heightMm: 200 });
+    const { image } = drawPanel(spec, { pxPerMm });
+    for (const width of [700, 1100, 1500, 1800]) {
+      const { data, info } = await sharp(
+        await sharp(image.data, { raw: { width: image.width, height: image.height, channels: 3 } })
+          .extract({ left: 0, top: 0, width, height: 1000 })
+          .jpeg({ quality: 85 })
+          .toBuffer(),
+      )
+        .raw()
+        .toBuffer({ resolveWithObject: true });
+      expect(blurNotes({ width: info.width, height: info.height, data }, pxPerMm)).toEqual([]);
+    }
+  });
+});
