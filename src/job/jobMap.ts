@@ -1,6 +1,8 @@
 import type { PanelPhoto } from '../core/image/panelPhoto.js';
 import type { CornersPx, PhotoScale } from '../core/image/photoScale.js';
 import type { RgbImage } from '../core/image/rgbImage.js';
+import type { ScoreOptions } from '../core/pipeline/scoreOptions.js';
+import type { ScoreResult } from '../core/results/scoreResult.js';
 
 /** Every job by name: what goes in and what comes out. All of it survives a structured clone. */
 export interface JobMap {
@@ -18,6 +20,11 @@ export interface JobMap {
   readonly outline: {
     readonly input: { readonly photo: RgbImage };
     readonly output: CornersPx | null;
+  };
+  /** Scores a finished glue-up. */
+  readonly score: {
+    readonly input: { readonly photo: PanelPhoto; readonly options: ScoreOptions };
+    readonly output: ScoreResult;
   };
 }
 

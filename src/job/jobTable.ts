@@ -1,3 +1,4 @@
+import { scorePanel } from '../core/pipeline/scorePanel.js';
 import { guessPanelCorners } from '../vision/outline/guessPanelCorners.js';
 import { rectify } from '../vision/rectify.js';
 import type { JobContext } from './jobContext.js';
@@ -18,5 +19,8 @@ export const jobTable: { readonly [N in JobName]: Job<N> } = {
   },
   outline: {
     run: async ({ photo }, { vision }) => guessPanelCorners((await vision()).cv, photo),
+  },
+  score: {
+    run: ({ photo, options }, { progress }) => scorePanel(photo, options, progress),
   },
 };

@@ -2,10 +2,11 @@ import type { Command } from '@commander-js/extra-typings';
 import type { CliIo } from '../io/cliIo.js';
 import { addGapVerb } from './gap.js';
 import { addLayoutVerb } from './layout.js';
+import { addScoreVerb } from './score.js';
 import type { Verb } from './verb.js';
 
 /** Every verb, in the order that help lists them. */
-const verbs: readonly Verb[] = [addLayoutVerb, addGapVerb];
+const verbs: readonly Verb[] = [addScoreVerb, addLayoutVerb, addGapVerb];
 
 /** Adds every verb to the program. */
 export function addVerbs(program: Command, io: CliIo): void {
