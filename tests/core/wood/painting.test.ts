@@ -1,9 +1,16 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { linearRgbToLab } from '../../../src/core/colour/linearRgbToLab.js';
+import { createBoard } from '../../../src/core/wood/createBoard.js';
+import { driftOnLattice } from '../../../src/core/wood/driftOnLattice.js';
+import { faceLattice } from '../../../src/core/wood/faceLattice.js';
+import { wideFace } from '../../../src/core/wood/facePlane.js';
+import { fibreFrame } from '../../../src/core/wood/fibreFrame.js';
 import { growRings } from '../../../src/core/wood/growRings.js';
 import { labToLinearRgb } from '../../../src/core/wood/labToLinearRgb.js';
+import { latticeRow } from '../../../src/core/wood/latticeRow.js';
 import { meanDirectionRad } from '../../../src/core/wood/meanDirectionRad.js';
+import type { PaintJob } from '../../../src/core/wood/paintJob.js';
 import { meanRingDensity, ringProfile } from '../../../src/core/wood/ringProfile.js';
 import { scatterOnFace } from '../../../src/core/wood/scatterOnFace.js';
 import { splatDash } from '../../../src/core/wood/splatDash.js';
@@ -56,6 +63,42 @@ describe('ring density', () => {
     expect(step('ring-porous')).toBeGreaterThan(0.3);
     expect(step('softwood')).toBeLessThan(-0.4);
     expect(step('diffuse-porous')).toBeLessThan(-0.3);
+  });
+});
+
+describe('latticeRow', () => {
+  it('reads square pieces by rows as it reads any other piece point by point', () => {
+    const board = createBoard({ seed: 2, setting: 'softwood' });
+    const plane = wideFace(board, 'A');
+    const lattice = faceLattice(board, plane, 90, 40, 160, 80);
+    const canvas = {
+      left: 0,
+      top: 0,
+      width: 120,
+      height: 60,
+      pxPerMm: 2,
+      tone: new Float32Array(0),
+      pores: new Float32Array(0),
+    };
+    const job: PaintJob = {
+      board,
+      plane,
+      profile: ringProfile(board.field.rings, 'softwood', 1),
+      lattice,
+      drift: driftOnLattice(board, plane, lattice),
+      frame: fibreFrame(board, plane, lattice),
+      canvas,
+      faceFromPx: { a: 0.5, b: 0, c: 95, d: 0, e: 0.5, f: 45 },
+      textureSeed: 1,
+    };
+    const square = latticeRow(job);
+    const general = latticeRow({ ...job, faceFromPx: { ...job.faceFromPx, b: 1e-13 } });
+    for (const row of [0, 17, 59]) {
+      const [a, b] = [square(row), general(row)];
+      for (const key of ['ageMm', 'slope', 'drift', 'shift'] as const) {
+        for (const column of [0, 41, 119]) expect(a[key][column]).toBeCloseTo(b[key][column]!, 4);
+      }
+    }
   });
 });
 

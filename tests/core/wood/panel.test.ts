@@ -1,4 +1,6 @@
 import { describe, expect, it } from 'vitest';
+import { linearLight } from '../../../src/core/colour/linearLight.js';
+import { linearRgbToLab } from '../../../src/core/colour/linearRgbToLab.js';
 import type { RgbImage } from '../../../src/core/image/rgbImage.js';
 import { crosscutPanel } from '../../../src/core/wood/crosscutPanel.js';
 import { drawerFrontPanel } from '../../../src/core/wood/drawerFrontPanel.js';
@@ -78,6 +80,20 @@ describe('a cut that loses width', () => {
     expect(lost(60)).toBeCloseTo(2, 6);
     expect(lost(120) - lost(0)).toBeCloseTo(1.2, 3);
   });
+});
+
+it('a wedged crosscut loses more lower down', () => {
+  const spec = crosscutPanel({
+    ...size,
+    board: bareBoard({ slopeInFaceDeg: 45, pithYMm: -300, pithDepthMm: 0, taperMmPerM: 0 }),
+    cuts: [{ atMm: 60, lostMm: 2, wedgeMmPerM: 10 }],
+  });
+  const { truth } = drawPanel(spec, { pxPerMm: 1 });
+  const lost = (y: number) =>
+    truth.ringLineOfPiece(0, 60, y).ageMm - truth.ringLineOfPiece(1, 60, y).ageMm;
+  // Grain at 45 deg: 1 mm of loss along x moves the age by sin 45.
+  expect(lost(30)).toBeCloseTo(2 * Math.SQRT1_2, 6);
+  expect(lost(60) - lost(0)).toBeCloseTo(0.6 * Math.SQRT1_2, 2);
 });
 
 /** Rings that A and B are apart across the seam at (x, y). */
@@ -228,6 +244,46 @@ describe('the drawn panel', () => {
       largest = Math.max(largest, Math.abs(p[3 * i]! - q[p.length - 3 - 3 * i]!));
     }
     expect(largest).toBeLessThan(2);
+  });
+
+  it('has the colour step that its truth states, between boards and within one', () => {
+    const bare = { texture: 0, waviness: 0, widthMm: 100 };
+    const step = { dL: -4, da: 1.5, db: 2 };
+    const spec = mixedBoardsPanel({
+      widthMm: 100,
+      boards: [
+        { board: { ...bareBoard(), ...bare, pithYMm: -200, pithDepthMm: 0 }, heightMm: 60 },
+        {
+          board: { ...bareBoard({ seed: 6 }), ...bare, pithYMm: -200, pithDepthMm: 0 },
+          heightMm: 60,
+        },
+        {
+          board: { ...bareBoard({ seed: 6 }), ...bare, pithYMm: -200, pithDepthMm: 0 },
+          heightMm: 60,
+          colourShift: step,
+        },
+      ],
+    });
+    const { image, truth } = drawPanel(spec, { pxPerMm: 3 });
+    const labOf = (y0: number) => {
+      const sum = [0, 0, 0];
+      for (let y = 3 * y0; y < 3 * (y0 + 56); y++) {
+        for (let x = 0; x < image.width; x++) {
+          for (let c = 0; c < 3; c++)
+            sum[c]! += linearLight(image.data[3 * (y * image.width + x) + c]!);
+        }
+      }
+      return linearRgbToLab(
+        ...(sum.map((s) => s / (image.width * 168)) as [number, number, number]),
+      );
+    };
+    const labs = [2, 62, 122].map(labOf);
+    truth.seams.forEach(({ colourStep }, i) => {
+      expect(Math.abs(labs[i + 1]![0] - labs[i]![0] - colourStep.dL)).toBeLessThan(0.6);
+      expect(Math.abs(labs[i + 1]![1] - labs[i]![1] - colourStep.da)).toBeLessThan(0.4);
+      expect(Math.abs(labs[i + 1]![2] - labs[i]![2] - colourStep.db)).toBeLessThan(0.6);
+    });
+    expect(truth.seams[1]!.colourStep.dL).toBeLessThan(-3);
   });
 
   it('draws a glue line of the width and contrast that its truth states', () => {

@@ -16,6 +16,9 @@ describe('the ring field', () => {
   const along = fc.double({ min: 0, max: 600, noNaN: true });
   const across = fc.double({ min: 0, max: 200, noNaN: true });
   const depth = fc.double({ min: -10, max: 30, noNaN: true });
+  // Half of the points about the knot, where the gradient has its own term.
+  const nearKnotX = fc.oneof(along, fc.double({ min: 280, max: 320, noNaN: true }));
+  const nearKnotY = fc.oneof(across, fc.double({ min: 70, max: 110, noNaN: true }));
 
   it.each([1, 2, 3])('has the gradient that finite differences find (seed %i)', (seed) => {
     const board = createBoard({
@@ -25,7 +28,7 @@ describe('the ring field', () => {
       knots: [{ xMm: 300, yMm: 90, radiusMm: 9 }],
     });
     fc.assert(
-      fc.property(along, across, depth, (x, y, z) => {
+      fc.property(nearKnotX, nearKnotY, depth, (x, y, z) => {
         const [at, low, high] = [sample(), sample(), sample()];
         const h = 1e-4;
         board.field.sample(x, y, z, at);
@@ -38,7 +41,7 @@ describe('the ring field', () => {
         expect(at.dy).toBeCloseTo(slope(0, h, 0), 4);
         expect(at.dz).toBeCloseTo(slope(0, 0, h), 4);
       }),
-      { numRuns: 60 },
+      { numRuns: 150 },
     );
   });
 
