@@ -5,31 +5,38 @@ import { jobs } from '../worker/jobs.js';
 import { scoreQuestion } from './scoreQuestion.js';
 import { shownScore } from './shownScore.js';
 import { askAgain, questionOf, useAnswer, wasCancelled } from './useAnswer.js';
+import { useDistance } from './useDistance.js';
 
-/** The photo's score as the page shows it, kept up to date; `fresh` says it is not an older one. */
-export function useScore(
-  photo: Photo | null,
-  settings: Settings,
-): {
+/** A photo's score, as the page shows it. */
+export interface ShownScore {
   readonly score: ScoreResult | null;
+  /** It answers what is asked now; else it is an older one. */
   readonly fresh: boolean;
-  /** Asks again after a stop; null when there is nothing to ask. */
+  /** Asks again after a stop or a failure; null when there is nothing to ask. */
   readonly ask: (() => void) | null;
-} {
-  const have = useWorkbench(({ scores }) => (photo ? scores[photo.id] : undefined));
-  const options = photo ? scoreQuestion(photo, settings) : null;
+}
+
+/** The photo's score, asked for whenever what it depends on changes. */
+export function useScore(photo: Photo, settings: Settings): ShownScore {
+  const have = useWorkbench(({ scores }) => scores[photo.id]);
+  const options = scoreQuestion(photo, settings);
+  // The distance is no part of the question: `useDistance` follows it without finding anew.
+  const { distanceMm, ...question } = options;
   const fresh = useAnswer<ScoreResult>(photo, {
-    question: options,
+    question,
     label: 'Scoring the joints',
-    start: (panel, progress) => jobs.start('score', { panel, options: options! }, { progress }),
+    start: (panel, progress) => jobs.start('score', { photo: panel, options }, { progress }),
     keep: (photoId, answer) =>
-      useWorkbench.setState(({ scores }) => ({ scores: { ...scores, [photoId]: answer } })),
+      useWorkbench.setState(({ scores }) => ({
+        scores: { ...scores, [photoId]: { ...answer, distanceMm } },
+      })),
     have,
   });
-  const stopped = photo !== null && wasCancelled(questionOf(photo, options));
+  useDistance(photo, fresh ? have : undefined, options);
+  const whole = questionOf(photo, question);
   return {
-    score: have && photo ? shownScore(have.result, photo) : null,
-    fresh,
-    ask: stopped ? () => askAgain(questionOf(photo, options)) : null,
+    score: have ? shownScore(have.result, photo) : null,
+    fresh: fresh && have?.distanceMm === distanceMm,
+    ask: wasCancelled(whole) ? () => askAgain(whole) : null,
   };
 }

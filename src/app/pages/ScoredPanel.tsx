@@ -43,9 +43,7 @@ export function ScoredPanel({ photo, project, panel, score, fresh, ask, grain }:
   return (
     <>
       <h1 className="answer" role="status" aria-busy={!fresh}>
-        <Fractions
-          text={headline || (ask ? 'Not scored: the work was stopped.' : 'Looking at the joints…')}
-        />
+        <Fractions text={headline || (ask ? 'Not scored yet.' : 'Looking at the joints…')} />
       </h1>
       <WorkingBar />
       {ask && (

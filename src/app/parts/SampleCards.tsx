@@ -7,13 +7,13 @@ export function SampleCards() {
   return (
     <ul className="cards">
       {samples.map((sample) => (
-        <li key={sample.file}>
+        <li key={sample.title}>
           <button
             type="button"
             className="card"
             onClick={() => openSample(sample).catch((thrown) => tellProblem(thrown, 'The sample'))}
           >
-            <img src={`samples/${sample.file}`} alt="" loading="lazy" />
+            <img src={`samples/${sample.photos[0]!.file}`} alt="" loading="lazy" />
             <span className="words">
               <strong>{sample.title}</strong>
               <span className="soft">{sample.about}</span>

@@ -3,7 +3,8 @@ import { useWorkbench } from '../state/workbench.js';
 /** What the worker is doing, how far it is, and a way to stop it. */
 export function WorkingBar() {
   const running = useWorkbench((state) => state.running);
-  if (!running) return null;
+  // The place is always kept, so that the panel does not jump under a finger.
+  if (!running) return <div className="working" />;
   const percent = Math.round(100 * running.fraction);
   return (
     <div className="working">

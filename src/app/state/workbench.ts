@@ -11,6 +11,11 @@ export interface Answer<T> {
   readonly result: T;
 }
 
+/** A score with the viewing distance that its visibilities are for. */
+export interface ScoreAnswer extends Answer<ScoreResult> {
+  readonly distanceMm: number;
+}
+
 /** Work under way in the worker. */
 export interface Running {
   readonly question: string;
@@ -43,7 +48,7 @@ export interface Layers {
 export interface Workbench {
   readonly history: History<Project> | null;
   readonly route: Route;
-  readonly scores: Readonly<Record<string, Answer<ScoreResult>>>;
+  readonly scores: Readonly<Record<string, ScoreAnswer>>;
   readonly grains: Readonly<Record<string, Answer<GrainResult>>>;
   readonly running: Running | null;
   readonly notices: readonly Notice[];
@@ -94,7 +99,7 @@ export function redoChange(): void {
 /** Puts a whole project on the page, with nothing to take back. */
 export function showProject(
   project: Project,
-  scores: Readonly<Record<string, Answer<ScoreResult>>> = {},
+  scores: Readonly<Record<string, ScoreAnswer>> = {},
 ): void {
   useWorkbench.setState({
     history: startHistory(project),

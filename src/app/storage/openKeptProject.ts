@@ -1,14 +1,14 @@
 import { SeamgrainError } from '../../core/errors.js';
-import type { ScoreResult } from '../../core/results/scoreResult.js';
 import type { Project } from '../state/project.js';
-import type { Answer } from '../state/workbench.js';
+import type { ScoreAnswer } from '../state/workbench.js';
 import { openDatabase } from './openDatabase.js';
 import { restoreProject } from './restoreProject.js';
+import { restoreScores } from './restoreScores.js';
 
 /** A kept project, checked, with the answers that were on the page. */
 export interface OpenedProject {
   readonly project: Project;
-  readonly scores: Readonly<Record<string, Answer<ScoreResult>>>;
+  readonly scores: Readonly<Record<string, ScoreAnswer>>;
 }
 
 /** Reads a project back. @throws SeamgrainError when it is not there or damaged */
@@ -22,5 +22,5 @@ export async function openKeptProject(id: string): Promise<OpenedProject> {
     );
   }
   const project = restoreProject(kept.version, kept.project);
-  return { project, scores: kept.scores as OpenedProject['scores'] };
+  return { project, scores: restoreScores(kept.scores) };
 }
