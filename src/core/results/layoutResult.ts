@@ -83,6 +83,8 @@ export interface LayoutStep {
   readonly cut: number | null;
   readonly title: string;
   readonly text: string;
+  /** The same in a line or two, for paper. */
+  readonly brief: string;
   readonly cautions: readonly string[];
 }
 

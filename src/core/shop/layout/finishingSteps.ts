@@ -16,6 +16,7 @@ export function finishingSteps(
       cut: null,
       title: 'Clamp dry',
       text: `Everything but the front, tick to tick. ${slideWords(layout)} Light pressure must close every joint; a gap that passes a slip of paper is jointed again, on the rail.`,
+      brief: `All but the front, tick to tick. ${slideWords(layout)} Light pressure must close it; where a slip of paper goes in, joint again, on the rail.`,
       cautions: [],
     },
     {
@@ -23,9 +24,9 @@ export function finishingSteps(
       cut: null,
       title: 'Glue',
       text: 'Glue rails and end pieces with the front dry in its place, wrapped, or a spacer of its size. Check the opening with the tape, both diagonals too, before the glue sets.',
-      cautions: [
-        'Follow the glue’s data sheet: gloves, fresh air. Heavy clamps need a second pair of hands.',
-      ],
+      brief:
+        'The front, wrapped, or a spacer in its place. Check opening and diagonals before it sets.',
+      cautions: ['Glue’s data sheet, gloves, fresh air; help with heavy clamps.'],
     },
     {
       kind: 'flatten',
@@ -34,7 +35,10 @@ export function finishingSteps(
       text: planing
         ? `Lose ${lengthWords(planing.toLoseMm)} in all, ${lengthWords(planing.eachFaceMm)} a face, the same on panel and front. A step at a joint and a bow together must stay below ${lengthWords(planing.absorbsMm)}.`
         : 'Plane panel and front by the same amount: a line moves sideways as the face goes down.',
-      cautions: ['A front is too short for many planers: see its manual, or plane it by hand.'],
+      brief: planing
+        ? `Lose ${lengthWords(planing.toLoseMm)} in all, half a face, panel and front alike. Step and bow together below that.`
+        : 'Panel and front by the same amount.',
+      cautions: ['Short for a planer: see its manual, or by hand.'],
     },
     ...(layout.face ? [squaring(layout.face, spare)] : []),
     {
@@ -42,9 +46,8 @@ export function finishingSteps(
       cut: null,
       title: layout.frontWood === 'same' ? 'Fit the front last' : 'Make the front last',
       text: fitWords(layout),
-      cautions: [
-        'Small trims with a hand plane or on the sled with the front clamped, not on the fence.',
-      ],
+      brief: fitWords(layout),
+      cautions: ['Hand plane, or clamped on the sled; not on the fence.'],
     },
   ];
 }
@@ -56,9 +59,8 @@ function squaring(face: FaceSizeMm, spare: SpareWood): LayoutStep {
     cut: null,
     title: 'Square the face',
     text: `Trim the panel to ${lengthWords(face.lengthMm)} by ${lengthWords(face.widthMm)}: about ${lengthWords(upperMm)} off the upper edge, ${lengthWords(lowerMm)} off the lower, ${lengthWords(leftMm)} off the left end, ${lengthWords(rightMm)} off the right.`,
-    cautions: [
-      'A wide panel on a table saw needs a sled or a helper at the far side, as its manual says.',
-    ],
+    brief: `To ${lengthWords(face.lengthMm)} by ${lengthWords(face.widthMm)}: ${lengthWords(upperMm)} off above, ${lengthWords(lowerMm)} below, ${lengthWords(leftMm)} left, ${lengthWords(rightMm)} right.`,
+    cautions: ['Wide panel: sled or a helper, as the saw’s manual says.'],
   };
 }
 

@@ -1,4 +1,5 @@
 import type { LayoutCut, LayoutStep, PlaningBudget } from '../../results/layoutResult.js';
+import { bowBrief } from './bowBrief.js';
 import { bowWords } from './bowWords.js';
 import type { ExactLayout } from './exactLayout.js';
 import { finishingSteps } from './finishingSteps.js';
@@ -31,13 +32,16 @@ function preparation({ edge, end }: References): LayoutStep[] {
       cut: null,
       title: 'Prepare the panel',
       text: `Flatten it. Joint the ${edge} straight and square and mark it: every rip has this edge on the fence. Square the ${end} to it: every crosscut has it at the stop. Make a test cut and measure the kerf.`,
-      cautions: ['Dust extraction and a mask; eye and hearing protection for every machine step.'],
+      brief: `Flatten. Joint the ${edge}, square the ${end} to it, mark both. Test cut: measure the kerf.`,
+      cautions: ['Dust extraction, mask, eye and hearing protection at every machine.'],
     },
     {
       kind: 'mark',
       cut: null,
       title: 'Mark before cutting',
       text: 'Draw a triangle over the whole face, point up, and the ticks over every cut line. Draw each cut as a band one kerf wide. No piece is turned over or end for end after that.',
+      brief:
+        'Triangle over the whole face, point up; ticks over every cut line; each cut a band one kerf wide. Nothing is turned over or end for end.',
       cautions: [],
     },
   ];
@@ -55,6 +59,7 @@ function cutStep(cut: LayoutCut): LayoutStep {
       ? `Rip the ${beyond.name} from the ${inner.name}`
       : `Crosscut the ${beyond.name} from the ${inner.name}`,
     text: `${cut.note} ${isRip ? 'Wide' : 'Long'} afterwards: ${size(inner)}, ${size(beyond)}.`,
+    brief: `${cut.setting.text} to the ${cut.toBlade} side of the blade.`,
     cautions: cut.cautions,
   };
 }
@@ -75,11 +80,10 @@ function dressing(layout: ExactLayout, spare: SpareWood): LayoutStep {
     cut: null,
     title: amount > 0 ? 'Dress the sawn edges' : 'Check the sawn edges',
     text: `${work} ${bowWords(layout, spare)}`,
+    brief: `${amount > 0 ? `${lengthWords(amount)} off every sawn long edge, no more, never off the reference edge. Then wide: ${widths.join(', ')}, and what rounding added.` : 'Nothing may come off: the sawn edges must close as they are.'} ${bowBrief(layout, spare)}`,
     cautions:
       amount > 0
-        ? [
-            'Jointer: guard on, push blocks over the cutterhead, with the grain; turned pieces plane the other way.',
-          ]
+        ? ['Jointer: guard on, push blocks, with the grain; a turned piece planes the other way.']
         : [],
   };
 }

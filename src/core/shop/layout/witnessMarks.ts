@@ -11,7 +11,14 @@ export function witnessMarks(layout: ExactLayout, cuts: readonly NumberedCut[]):
     const at = (cut.band.from.valueOf() + cut.band.to.valueOf()) / 2;
     if (cut.strip) {
       const { from, to } = cut.strip.y;
-      return [{ cut: cut.n, ticks: cut.n, xMm: at, yMm: (from.valueOf() + to.valueOf()) / 2 }];
+      return [
+        {
+          cut: cut.n,
+          ticks: cut.n,
+          xMm: at,
+          yMm: from.valueOf() + 0.7 * (to.valueOf() - from.valueOf()),
+        },
+      ];
     }
     const neighbours = layout.strips.filter(
       ({ y }) => y.from.equals(cut.band.to) || y.to.equals(cut.band.from),
