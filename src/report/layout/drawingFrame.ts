@@ -18,6 +18,7 @@ export interface DrawingFrame {
 /**
  * Fits the panel between the bands that its dimensions need.
  * @param chains rows of dimensions under the panel
+ * @param extraPadPx more room above and below the panel, for names that found none
  */
 export function drawingFrame(
   layout: LayoutResult,
@@ -25,12 +26,16 @@ export function drawingFrame(
   heightPx: number,
   sizePx: number,
   chains: number,
+  extraPadPx: number,
 ): DrawingFrame {
   const left = 3 * sizePx;
   const right = 9.5 * sizePx;
   const top = 1.9 * sizePx;
   const bottom = (1.9 + 2.3 * chains) * sizePx;
-  const room = { width: widthPx - left - right, height: heightPx - top - bottom };
+  const room = {
+    width: widthPx - left - right,
+    height: Math.max(24, heightPx - top - bottom - 2 * extraPadPx),
+  };
   const { lengthMm, widthMm } = layout.panel;
   const rips = layout.cuts.filter(({ kind }) => kind === 'rip').length;
   // A row for each width right of the panel and each number left of it, even beside a low panel.
@@ -38,7 +43,7 @@ export function drawingFrame(
   const pxPerMm = Math.min(room.width / lengthMm, room.height / widthMm);
   const width = lengthMm * pxPerMm;
   const height = widthMm * pxPerMm;
-  const padPx = Math.max(0, (rowsPx - height) / 2);
+  const padPx = Math.max(extraPadPx, (rowsPx - height) / 2);
   return {
     layout,
     bounds: { x: 0, y: 0, width: widthPx, height: top + height + 2 * padPx + bottom },

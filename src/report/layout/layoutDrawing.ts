@@ -23,18 +23,23 @@ export function layoutDrawing(
   sizePx: number,
 ): Block {
   const chains = distinctStrips(layout).length;
-  const frame = drawingFrame(layout, widthPx, heightPx, sizePx, chains);
-  return {
-    heightPx: frame.bounds.height,
-    marks: [
-      ...panelShapes(frame),
-      ...witnessTicks(frame),
-      ...piecesAndNumbers(frame),
-      ...widthChain(frame),
-      ...lengthChains(frame),
-      ...captions(frame),
-    ],
-  };
+  const mostPads = 10;
+  for (let pads = 0; ; pads++) {
+    const frame = drawingFrame(layout, widthPx, heightPx, sizePx, chains, 1.6 * pads * sizePx);
+    const { marks, isComplete } = piecesAndNumbers(frame);
+    if (!isComplete && pads < mostPads) continue;
+    return {
+      heightPx: frame.bounds.height,
+      marks: [
+        ...panelShapes(frame),
+        ...witnessTicks(frame),
+        ...marks,
+        ...widthChain(frame),
+        ...lengthChains(frame),
+        ...captions(frame),
+      ],
+    };
+  }
 }
 
 /** Which edge meets the fence and which end the stop, each at its side. */

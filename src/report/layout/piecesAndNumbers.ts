@@ -1,3 +1,4 @@
+import type { LayoutCut, LayoutPiece } from '../../core/results/layoutResult.js';
 import type { Box } from '../draw/box.js';
 import { boxInside } from '../draw/boxInside.js';
 import { textWidthPx } from '../draw/textWidthPx.js';
@@ -7,58 +8,83 @@ import type { DrawingFrame } from './drawingFrame.js';
 import { nearestFreeBox } from './nearestFreeBox.js';
 import { spreadLabels } from './spreadLabels.js';
 
-/** Numbers of the cuts in circles, then the pieces' names, each where it belongs or nearest to it. */
-export function piecesAndNumbers(frame: DrawingFrame): Mark[] {
+/** A label that wants to stand at its anchor. */
+interface Wish {
+  readonly anchor: readonly [x: number, y: number];
+  /** Where it needs no line back. */
+  readonly home: Box;
+  readonly size: { readonly width: number; readonly height: number };
+  readonly draw: (box: Box) => Mark[];
+}
+
+/**
+ * Numbers of the cuts in circles, then the pieces' names, each where it belongs or nearest to it.
+ * @returns `isComplete` false when some label found no room
+ */
+export function piecesAndNumbers(frame: DrawingFrame): {
+  readonly marks: readonly Mark[];
+  readonly isComplete: boolean;
+} {
   const taken: Box[] = [];
-  const ripNumbers = numberRips(frame, taken);
   const area = labelArea(frame);
-  const crosscutNumbers = frame.layout.cuts
-    .filter(({ kind }) => kind === 'crosscut')
-    .flatMap((cut) => {
-      const { panel, pxPerMm, sizePx } = frame;
-      const strip = frame.layout.pieces.find((piece) => piece.strip === cut.strip)!;
-      const height = strip.widthMm * pxPerMm;
-      const r = 0.95 * sizePx;
-      const x = panel.x + ((cut.band.fromMm + cut.band.toMm) / 2) * pxPerMm;
-      const top = panel.y + strip.onPanel.yMm * pxPerMm;
-      const anchor = [x, top + Math.min(height / 2, 1.2 * r)] as const;
-      const home = { x: x - 1.2 * r, y: top - r, width: 2.4 * r, height: height + 2 * r };
-      return placed(anchor, home, { width: 2 * r, height: 2 * r }, taken, area, (box) =>
-        badge(cut.n, box.x + r, box.y + r, sizePx),
-      );
-    });
-  const names = [...frame.layout.pieces]
-    // Large pieces can give way least visibly, so the small ones choose first.
-    .sort((a, b) => a.lengthMm * a.widthMm - b.lengthMm * b.widthMm)
-    .flatMap((piece) => {
-      const { panel, pxPerMm, sizePx } = frame;
-      const x = panel.x + (piece.onPanel.xMm + piece.lengthMm / 2) * pxPerMm;
-      const y = panel.y + (piece.onPanel.yMm + piece.widthMm / 2) * pxPerMm;
-      const isFront = piece.kind === 'front';
-      const room = 0.94 * piece.lengthMm * pxPerMm;
-      const full = textWidthPx(piece.name, sizePx, isFront);
-      const nameSize = sizePx * Math.max(0.75, Math.min(1, room / full));
-      const at = (cx: number, cy: number): TextMark => ({
-        kind: 'text',
-        x: cx,
-        y: cy + 0.33 * nameSize,
-        text: piece.name,
-        sizePx: nameSize,
-        bold: isFront,
-        anchor: 'middle',
-      });
-      const { width, height } = textBox(at(0, 0));
-      const home = {
-        x: panel.x + piece.onPanel.xMm * pxPerMm,
-        y: panel.y + piece.onPanel.yMm * pxPerMm,
-        width: piece.lengthMm * pxPerMm,
-        height: piece.widthMm * pxPerMm,
-      };
-      return placed([x, y], home, { width, height }, taken, area, (box) => [
-        at(box.x + width / 2, box.y + height / 2),
-      ]);
-    });
-  return [...ripNumbers, ...crosscutNumbers, ...names];
+  const names = frame.layout.pieces.map((piece) => nameWish(frame, piece));
+  const fits = ({ size, home }: Wish) => size.width <= home.width && size.height <= home.height;
+  const rips = numberRips(frame, taken);
+  const wishes = [
+    ...frame.layout.cuts
+      .filter(({ kind }) => kind === 'crosscut')
+      .map((cut) => numberWish(frame, cut)),
+    ...names.filter(fits),
+    // What does not fit into its piece takes what room is left.
+    ...names.filter((wish) => !fits(wish)),
+  ];
+  const placed = wishes.map((wish) => place(wish, taken, area));
+  return {
+    marks: [...rips, ...placed.flatMap((marks) => marks ?? [])],
+    isComplete: placed.every((marks) => marks !== null),
+  };
+}
+
+function numberWish({ layout, panel, pxPerMm, sizePx }: DrawingFrame, cut: LayoutCut): Wish {
+  const strip = layout.pieces.find((piece) => piece.strip === cut.strip)!;
+  const height = strip.widthMm * pxPerMm;
+  const r = 0.95 * sizePx;
+  const x = panel.x + ((cut.band.fromMm + cut.band.toMm) / 2) * pxPerMm;
+  const top = panel.y + strip.onPanel.yMm * pxPerMm;
+  return {
+    anchor: [x, top + Math.min(height / 2, 1.2 * r)],
+    home: { x: x - 1.2 * r, y: top - r, width: 2.4 * r, height: height + 2 * r },
+    size: { width: 2 * r, height: 2 * r },
+    draw: (box) => badge(cut.n, box.x + r, box.y + r, sizePx),
+  };
+}
+
+function nameWish({ panel, pxPerMm, sizePx }: DrawingFrame, piece: LayoutPiece): Wish {
+  const home = {
+    x: panel.x + piece.onPanel.xMm * pxPerMm,
+    y: panel.y + piece.onPanel.yMm * pxPerMm,
+    width: piece.lengthMm * pxPerMm,
+    height: piece.widthMm * pxPerMm,
+  };
+  const bold = piece.kind === 'front';
+  const full = textWidthPx(piece.name, sizePx, bold);
+  const nameSize = sizePx * Math.max(0.75, Math.min(1, (0.94 * home.width) / full));
+  const at = (x: number, y: number): TextMark => ({
+    kind: 'text',
+    x,
+    y: y + 0.33 * nameSize,
+    text: piece.name,
+    sizePx: nameSize,
+    bold,
+    anchor: 'middle',
+  });
+  const { width, height } = textBox(at(0, 0));
+  return {
+    anchor: [home.x + home.width / 2, home.y + home.height / 2],
+    home,
+    size: { width, height },
+    draw: (box) => [at(box.x + width / 2, box.y + height / 2)],
+  };
 }
 
 /** The panel and the band left of it: right and below stand the dimensions. */
@@ -109,16 +135,9 @@ function leader(x1: number, y1: number, x2: number, y2: number): Mark {
 }
 
 /** Puts a label at its anchor or nearest to it; outside its home, with a line back. */
-function placed(
-  anchor: readonly [number, number],
-  home: Box,
-  size: { readonly width: number; readonly height: number },
-  taken: Box[],
-  area: Box,
-  draw: (box: Box) => Mark[],
-): Mark[] {
+function place({ anchor, home, size, draw }: Wish, taken: Box[], area: Box): Mark[] | null {
   const box = nearestFreeBox(anchor, size, taken, area, 2);
-  if (!box) return [];
+  if (!box) return null;
   taken.push(box);
   if (boxInside(box, home)) return draw(box);
   // The line ends at the label's rim, so that it never runs through the words.

@@ -2,7 +2,6 @@ import type { JpegPicture } from '../sheet/mark.js';
 import type { SheetPage } from '../sheet/sheetPage.js';
 import { bytesFromBase64 } from './bytesFromBase64.js';
 import { pdfContent } from './pdfContent.js';
-import { winAnsiCodes } from './winAnsiCodes.js';
 
 /**
  * The sheet as a PDF 1.4 file: lines and words, no picture of a page.
@@ -86,10 +85,10 @@ function fileOf(objects: readonly Uint8Array[]): Uint8Array {
   return joined(parts);
 }
 
+/** UTF-16 with its mark, which document information takes for any script. */
 function hex(words: string): string {
-  return winAnsiCodes(words)
-    .map((code) => code.toString(16).padStart(2, '0'))
-    .join('');
+  const units = Array.from({ length: words.length }, (_, index) => words.charCodeAt(index));
+  return [0xfeff, ...units].map((unit) => unit.toString(16).padStart(4, '0')).join('');
 }
 
 /** One byte a sign: everything written here is ASCII or below 256. */
