@@ -52,16 +52,23 @@ export function decodedPhoto(imageId: string): Promise<PhotoOnShelf> {
 /** What a photo's panel depends on. */
 export const panelKey = ({ imageId, scale }: Photo): string => JSON.stringify([imageId, scale]);
 
-/** The photo's panel, squared up in the worker; the same promise while nothing it depends on changes. */
-export function panelOf(photo: Photo): Promise<PanelOnShelf> {
+/**
+ * The photo's panel, squared up in the worker; the same promise while nothing it depends on changes.
+ * @param maxPxPerMm a density not to go beyond, so that several panels can share one
+ */
+export function panelOf(photo: Photo, maxPxPerMm?: number): Promise<PanelOnShelf> {
   const { scale, imageId } = photo;
   if (!scale) {
     return Promise.reject(new SeamgrainError('badPanel', 'The panel is not pinned yet.'));
   }
-  const key = panelKey(photo);
+  const key = maxPxPerMm ? `${panelKey(photo)} ${maxPxPerMm}` : panelKey(photo);
   return remember(panels, key, mostPanels, async () => {
     const { image, notes } = await decodedPhoto(imageId);
-    const panel = await jobs.start('rectify', { photo: image, scale }).result;
+    const panel = await jobs.start('rectify', {
+      photo: image,
+      scale,
+      ...(maxPxPerMm ? { maxPxPerMm } : {}),
+    }).result;
     const all = { ...panel, notes: [...notes, ...panel.notes] };
     return { key, photoImageId: imageId, panel: all, drawable: await makeDrawable(panel.image) };
   });

@@ -1,0 +1,31 @@
+import { changeProject } from '../state/workbench.js';
+import { changePhoto } from './panelChanges.js';
+
+/** Turns a board by 180 degrees in its own plane. */
+export function turnBoard(photoId: string): void {
+  changePhoto(photoId, 'Turn a board', (photo) => {
+    photo.turned = !photo.turned;
+  });
+}
+
+/** Moves a photo to a place in the order; those between make room. */
+export function moveBoard(photoId: string, place: number, gesture: string | null = null): void {
+  changeProject(
+    'Move a board',
+    ({ photos }) => {
+      const from = photos.findIndex(({ id }) => id === photoId);
+      if (from < 0 || from === place) return;
+      const [board] = photos.splice(from, 1);
+      if (board) photos.splice(place, 0, board);
+    },
+    gesture,
+  );
+}
+
+/** Takes a photo out of the project. */
+export function removePhoto(photoId: string): void {
+  changeProject('Take a photo away', (draft) => {
+    draft.photos = draft.photos.filter(({ id }) => id !== photoId);
+    if (draft.shownPhotoId === photoId) draft.shownPhotoId = draft.photos[0]?.id ?? null;
+  });
+}
