@@ -4,10 +4,18 @@ import type { FaceLattice } from './faceLattice.js';
 import type { FacePlane } from './facePlane.js';
 
 /**
- * Slow colour drift of the wood on the nodes of a lattice, as density: broad clouds and, along
- * the stem, mineral streaks. Solid noise in the board, so that every face agrees.
+ * Slow colour drift of the wood on the nodes of a lattice, as density: broad clouds, and streaks
+ * that follow the fibre as mineral and growth streaks do.
+ *
+ * @param shift the fibre frame's shift on the same nodes; left out (end grain), streaks are cut
+ *   across and show as blots.
  */
-export function driftOnLattice(board: Board, plane: FacePlane, lattice: FaceLattice): Float32Array {
+export function driftOnLattice(
+  board: Board,
+  plane: FacePlane,
+  lattice: FaceLattice,
+  shift?: Float32Array,
+): Float32Array {
   const { originMm, right, down } = plane;
   const { stepMm, i0, j0, columns, rows } = lattice;
   const drift = new Float32Array(columns * rows);
@@ -23,9 +31,12 @@ export function driftOnLattice(board: Board, plane: FacePlane, lattice: FaceLatt
       const z = originMm[2] + u * right[2] + v * down[2];
       gradientNoise3(x / 260, y / 45, z / 45, seed, noise);
       const cloud = noise.value;
-      gradientNoise3(x / 130, y / 7, z / 7, seed + 1, noise);
+      // On a long face across counts from the fibre; 3 % of depth keeps planed faces alike.
+      const across = shift === undefined ? y : v - shift[j * columns + i]!;
+      const deep = shift === undefined ? z : 0.03 * z;
+      gradientNoise3(x / 130, across / 7, deep / 7, seed + 1, noise);
       const streak = noise.value;
-      gradientNoise3(x / 80, y / 2.4, z / 2.4, seed + 2, noise);
+      gradientNoise3(x / 80, across / 2.4, deep / 2.4, seed + 2, noise);
       drift[j * columns + i] = size * (0.8 * cloud + 0.6 * streak + 0.45 * noise.value);
     }
   }

@@ -49,13 +49,14 @@ export function paintPiece(
   const [u0, u1] = [Math.min(...us), Math.max(...us)];
   const [v0, v1] = [Math.min(...vs), Math.max(...vs)];
   const lattice = faceLattice(board, plane, u0 - 14, v0 - 8, u1 + 14, v1 + 8);
+  const frame = fibreFrame(board, plane, lattice);
   const job: PaintJob = {
     board,
     plane,
     profile,
     lattice,
-    drift: driftOnLattice(board, plane, lattice),
-    frame: fibreFrame(board, plane, lattice),
+    drift: driftOnLattice(board, plane, lattice, frame.shift),
+    frame,
     canvas,
     faceFromPx,
     // Fibre and pores change within tenths of a millimetre of depth.

@@ -5,9 +5,9 @@ import { meanRingDensity } from './ringProfile.js';
 
 /** Streak sizes of the fibre, mm along and across, and their share of the fibre's density. */
 const streaks = [
-  { alongMm: 40, acrossMm: 0.8, share: 0.55 },
-  { alongMm: 14, acrossMm: 0.33, share: 0.75 },
-  { alongMm: 4.5, acrossMm: 0.17, share: 1 },
+  { alongMm: 70, acrossMm: 0.8, share: 0.55 },
+  { alongMm: 28, acrossMm: 0.33, share: 0.75 },
+  { alongMm: 9, acrossMm: 0.17, share: 1 },
 ] as const;
 
 /**

@@ -51,33 +51,33 @@ const ringPorous: WoodCharacter = {
   ],
   absorption: [0.82, 1, 1.22],
   ringWidthMm: [1.3, 2.1],
-  ringDensity: 0.2,
+  ringDensity: 0.22,
   fibreDensity: 0.05,
   driftDensity: 0.045,
-  serrationMm: 0.12,
+  serrationMm: 0.09,
   pores: [
     {
       where: 'early',
-      perMm2: 0.75,
-      diameterMm: [0.14, 0.3],
-      lengthMm: [1.5, 9],
-      density: [0.25, 0.75],
+      perMm2: 1.2,
+      diameterMm: [0.1, 0.24],
+      lengthMm: [1.5, 13],
+      density: [0.2, 0.55],
     },
     {
       where: 'everywhere',
       perMm2: 0.35,
       diameterMm: [0.07, 0.14],
       lengthMm: [0.8, 4],
-      density: [0.1, 0.3],
+      density: [0.06, 0.2],
     },
   ],
   rays: {
-    perMm2: 0.045,
+    perMm2: 0.035,
     heightMm: [2, 15],
     thicknessMm: [0.15, 0.5],
     reachMm: 34,
     dashDensity: 0.22,
-    fleckDensity: -0.18,
+    fleckDensity: -0.12,
   },
 };
 
@@ -93,7 +93,7 @@ const diffusePorous: WoodCharacter = {
   ringDensity: 0.19,
   fibreDensity: 0.04,
   driftDensity: 0.04,
-  serrationMm: 0.08,
+  serrationMm: 0.06,
   pores: [
     {
       where: 'everywhere',
@@ -109,7 +109,7 @@ const diffusePorous: WoodCharacter = {
     thicknessMm: [0.05, 0.09],
     reachMm: 4,
     dashDensity: 0.16,
-    fleckDensity: -0.09,
+    fleckDensity: -0.05,
   },
 };
 
