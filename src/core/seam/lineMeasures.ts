@@ -3,7 +3,7 @@ import { type BandPair, bandAmplitudes } from './bandAmplitudes.js';
 import { type CarriedProfile, carriedProfile } from './carriedProfile.js';
 import { colourSteps } from './colourSteps.js';
 import { type GlueRidge, glueRidge } from './glueRidge.js';
-import type { LineSide, SeamWood } from './seamWood.js';
+import type { LineSide, SeamWood, SideReading } from './seamWood.js';
 import { defaultSideWindow, type SideField, sideField } from './sideField.js';
 
 /** What one stretch of a line shows, before any eye or distance comes in. */
@@ -56,11 +56,10 @@ export function jointMeasures(
   slideMm = 0,
 ): LineMeasures {
   const seen = a.wood === b.wood && a.etaMm === b.etaMm;
-  const unmovedA = sideOf(a, -1, seen);
-  const fieldA = movedField(unmovedA, slideMm);
-  const fieldB = sideOf(b, 1, seen);
-  const profileA = movedProfile(carriedProfile(a.wood.strip, unmovedA, a.etaMm, -1), slideMm);
-  const profileB = carriedProfile(b.wood.strip, fieldB, b.etaMm, 1);
+  const unmovedA = a.reading ?? readSide(a, -1, seen);
+  const { field: fieldB, profile: profileB } = b.reading ?? readSide(b, 1, seen);
+  const fieldA = movedField(unmovedA.field, slideMm);
+  const profileA = movedProfile(unmovedA.profile, slideMm);
   const samples = Math.min(profileA.value.length, profileB.value.length);
   const u = acrossGrainCoordinate(fieldA, fieldB, samples, profileA.stepMm);
   const lengthMm = samples * profileA.stepMm;
@@ -85,13 +84,18 @@ export function jointMeasures(
   return { etaMm: a.etaMm, windowMm, windows, fieldA, fieldB, profileA, profileB, u };
 }
 
-/** One side's field; beside a seam at eta = 0 its window ends before that seam. */
-function sideOf({ wood, etaMm }: LineSide, side: -1 | 1, seen: boolean): SideField {
+/**
+ * Reads one side of a line.
+ *
+ * @param seen the strip shows a seam at eta = 0: the window of a side that faces it ends before it.
+ */
+export function readSide({ wood, etaMm }: LineSide, side: -1 | 1, seen: boolean): SideReading {
   const facing = seen && etaMm * side < 0;
   const window = facing
     ? { ...defaultSideWindow, deepestMm: Math.min(15, Math.abs(etaMm) - 1.2) }
     : defaultSideWindow;
-  return sideField(wood.blocks, wood.strip.reachAMm, etaMm, side, window);
+  const field = sideField(wood.blocks, wood.strip.reachAMm, etaMm, side, window);
+  return { field, profile: carriedProfile(wood.strip, field, etaMm, side) };
 }
 
 function movedField(field: SideField, slideMm: number): SideField {

@@ -21,11 +21,16 @@ export function ownLines(
   windowMm: number,
   keep: (atMm: number, etaMm: number) => boolean,
 ): LineMeasures[] {
-  const within = (mm: number) => distancesMm.filter((d) => d + beyondMm <= mm);
-  const etas = [...within(reach.aMm).map((d) => -d), ...within(reach.bMm)];
-  return etas
+  const { a, b } = ownDistancesMm(reach);
+  return [...a.map((d) => -d), ...b]
     .map((eta) => keptWindows(lineMeasures(wood, eta, windowMm), keep))
     .filter((line): line is LineMeasures => line !== null);
+}
+
+/** How far from the joint the board's own lines are read on either side, mm. */
+export function ownDistancesMm(reach: SeamReach): { readonly a: number[]; readonly b: number[] } {
+  const within = (mm: number) => distancesMm.filter((d) => d + beyondMm <= mm);
+  return { a: within(reach.aMm), b: within(reach.bMm) };
 }
 
 /** The line with only the windows that count; null when too few are left. */

@@ -62,7 +62,8 @@ export function seamResult(measured: MeasuredSeam, distanceMm: number): SeamResu
   };
 }
 
-function visibilityResult(seen: SeamVisibility, vAt: (mm: number) => number): VisibilityResult {
+/** The contract's visibility, with the distance where it vanishes. */
+export function visibilityResult(seen: SeamVisibility, vAt: (mm: number) => number): VisibilityResult {
   const { v, cue } = seen;
   if (v === null) return { v, pSeen: null, vanishesAtMm: null, cue, word: null };
   const vanishesAtMm = vanishingDistanceMm(vAt, { nearestMm: 150, farthestMm, steps: 24 });
@@ -81,7 +82,8 @@ function anglesOf(frame: SeamFrame, change: GrainChange | null): SeamResult['gra
   };
 }
 
-function windowsOf(seam: LineMeasures, seen: SeamVisibility): SeamWindow[] {
+/** The contract's windows of a line. */
+export function windowsOf(seam: LineMeasures, seen: SeamVisibility): SeamWindow[] {
   return seam.windows.map((window, k) => {
     const offset = windowOffset(window);
     let turn = window.angleBRad - window.angleARad;

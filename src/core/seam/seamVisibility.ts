@@ -1,7 +1,7 @@
 import type { Cue } from '../results/visibilityResult.js';
 import { cubicMean } from '../visibility/cubicMean.js';
-import { maskCue } from '../visibility/maskCue.js';
 import { poolCues } from '../visibility/poolCues.js';
+import { aboveFigure, type CueSums, type OwnFigure, ownFigure } from './cueFigure.js';
 import type { LineMeasures } from './lineMeasures.js';
 import { type CueStrengths, windowCues } from './windowCues.js';
 
@@ -32,55 +32,36 @@ export function seamVisibility(
   own: readonly LineMeasures[],
   distanceMm: number,
 ): SeamVisibility {
-  const figure = ownFigure(own, distanceMm);
+  const figure = figuresOf(own, distanceMm);
   const strengths = seam.windows.map((window) => windowCues(window, distanceMm));
   const whole: { [cue in Cue]?: number | null } = {};
   for (const cue of allCues) {
     const mean = cubicMean(strengths.map((s) => s[cue]));
-    const { usual, spread, rms } = figure[cue];
-    whole[cue] = mean === null ? null : above(mean ** 3, usual + 2 * spread, rms);
+    whole[cue] = mean === null ? null : aboveFigure(mean ** 3, figure[cue], 2);
   }
   const windows = strengths.map((x) => {
     const masked: { [cue in Cue]?: number | null } = {};
     for (const cue of allCues) {
       const value = x[cue];
-      masked[cue] = value === null ? null : above(value ** 3, figure[cue].usual, figure[cue].rms);
+      masked[cue] = value === null ? null : aboveFigure(value ** 3, figure[cue], 0);
     }
     return poolCues(masked);
   });
   return { ...poolCues(whole), windows };
 }
 
-const above = (cube: number, usual: number, rms: number) =>
-  maskCue(Math.cbrt(Math.max(0, cube - usual)), rms);
-
-interface OwnFigure {
-  /** Mean of x^3 over lines with no seam, and its spread from line to line. */
-  readonly usual: number;
-  readonly spread: number;
-  readonly rms: number;
-}
-
-function ownFigure(own: readonly LineMeasures[], distanceMm: number): Record<Cue, OwnFigure> {
+function figuresOf(own: readonly LineMeasures[], distanceMm: number): Record<Cue, OwnFigure> {
   const lines = own.map((line) => line.windows.map((window) => windowCues(window, distanceMm)));
-  return Object.fromEntries(allCues.map((cue) => [cue, figureOf(lines, cue)])) as Record<
-    Cue,
-    OwnFigure
-  >;
+  return Object.fromEntries(
+    allCues.map((cue) => [cue, ownFigure(lines.map((line) => sumsOf(line, cue)))]),
+  ) as Record<Cue, OwnFigure>;
 }
 
-function figureOf(lines: readonly (readonly CueStrengths[])[], cue: Cue): OwnFigure {
-  const told = lines
-    .map((line) => line.map((s) => s[cue]).filter((v) => v !== null))
-    .filter((values) => values.length > 0);
-  if (told.length === 0) return { usual: 0, spread: 0, rms: 0 };
-  const cubes = told.map((values) => average(values.map((v) => v ** 3)));
-  const usual = average(cubes);
+function sumsOf(line: readonly CueStrengths[], cue: Cue): CueSums {
+  const told = line.map((s) => s[cue]).filter((v) => v !== null);
   return {
-    usual,
-    spread: Math.sqrt(average(cubes.map((c) => (c - usual) ** 2))),
-    rms: Math.sqrt(average(told.flat().map((v) => v * v))),
+    count: told.length,
+    squares: told.reduce((sum, v) => sum + v * v, 0),
+    cubes: told.reduce((sum, v) => sum + v ** 3, 0),
   };
 }
-
-const average = (values: readonly number[]) => values.reduce((a, b) => a + b, 0) / values.length;

@@ -2,8 +2,10 @@ import type { LabPlanes } from '../colour/labPlanes.js';
 import { gaussianGradient } from '../filter/gaussianGradient.js';
 import { type BlockTensor, blockTensor } from '../grain/blockTensor.js';
 import type { Plane } from '../image/plane.js';
+import type { CarriedProfile } from './carriedProfile.js';
 import type { SeamFrame } from './seamFrame.js';
 import { type SeamStrip, seamStrip } from './seamStrip.js';
+import type { SideField } from './sideField.js';
 
 /** The panel's planes that a seam is measured on; made by `panelPlanes`. */
 export interface PanelPlanes {
@@ -21,10 +23,18 @@ export interface SeamWood {
   readonly lab: readonly [SeamStrip, SeamStrip, SeamStrip];
 }
 
+/** What one side says at its line: its grain, and its wood carried to the line. */
+export interface SideReading {
+  readonly field: SideField;
+  readonly profile: CarriedProfile;
+}
+
 /** Where one side of a joint ends: a line of some wood; side A keeps what has the smaller eta. */
 export interface LineSide {
   readonly wood: SeamWood;
   readonly etaMm: number;
+  /** This side as `readSide` read it before, for a line that takes part in many joints. */
+  readonly reading?: SideReading;
 }
 
 /** Scale at which grain direction is read: the ring lines need no more. */
