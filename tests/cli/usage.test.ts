@@ -58,7 +58,6 @@ const wrong: [string, string[], RegExp][] = [
   ],
   ['nothing to look for', ['score', 'PHOTO', ...size, '--no-find'], /nothing to score/],
   ['other units', ['score', 'PHOTO', ...size, '--units', 'cubits'], /Allowed choices are in, mm/],
-  ['a huge cell', ['grain', 'PHOTO', ...size, '--cell', '2m'], /cell/],
 ];
 
 describe('wrong usage', () => {
