@@ -1,0 +1,43 @@
+import type { DryClampResult } from '../../results/dryClampResult.js';
+import { formatInches } from '../../units/formatInches.js';
+import { formatMm } from '../../units/formatMm.js';
+
+const how = {
+  tight: '',
+  hollow:
+    'The joint is hollow: it touches at its ends. The ends of the edge come down; a spring joint is no excuse for more than paper.',
+  convex: 'The joint rocks on its middle: take the middle of the edge down, a shaving at a time.',
+  'open left': 'It is open at the left end: take a wedge off, most at the right end.',
+  'open right': 'It is open at the right end: take a wedge off, most at the left end.',
+  uneven: 'It is open here and there: joint the whole edge again.',
+} as const;
+
+/** The verdict as a maker would say it. */
+export function dryJointWords({
+  verdict,
+  shape,
+  worst,
+  dress,
+  paperMm,
+}: Pick<DryClampResult, 'verdict' | 'shape' | 'worst' | 'dress' | 'paperMm'>): string[] {
+  if (verdict === 'cannot tell') {
+    return ['The photo cannot tell whether this joint closes: try it with a slip of paper.'];
+  }
+  if (verdict === 'closes' || !worst || !dress || !shape) {
+    return [
+      `Nothing wider than a slip of paper (${formatMm(paperMm, 2)}): light pressure closes it. If it takes force, joint again.`,
+    ];
+  }
+  const words = [
+    `Widest at ${formatInches(worst.atMm)} from the left: ${formatMm(worst.gapMm, 2)}. ${how[shape]}`,
+    `Dress the ${dress.piece}, up to ${formatMm(dress.takeMm, 2)}. Check both edges with a straightedge first: the gap alone does not say which one is off. A convex edge is the safer one to correct.`,
+  ];
+  if (dress.isEnough === false) {
+    words.push(
+      `The ${dress.piece} is ${formatMm(-dress.spareLeftMm!, 2)} short of the width for that: the face comes out narrower, or the piece is made again.`,
+    );
+  } else if (dress.spareLeftMm !== null) {
+    words.push(`${formatMm(dress.spareLeftMm, 2)} to spare afterwards.`);
+  }
+  return words;
+}
