@@ -1,4 +1,4 @@
-import { type Command, Option } from '@commander-js/extra-typings';
+import { Option } from '@commander-js/extra-typings';
 import { linearLuminancePlane } from '../../core/colour/linearLuminancePlane.js';
 import { SeamgrainError } from '../../core/errors.js';
 import type { PointPx } from '../../core/image/pointPx.js';
@@ -25,7 +25,7 @@ interface DryClampOptions {
 
 /** `dryclamp PHOTO`: the gap of a dry-clamped joint against a slip of paper. */
 export const addDryClampVerb: Verb = (program, io) => {
-  const verb: Command = program
+  const verb = program
     .command('dryclamp')
     .description(
       'Does this dry-clamped joint close? The gap along it, from a close square-on photo.',
@@ -50,10 +50,10 @@ export const addDryClampVerb: Verb = (program, io) => {
     new Option('--debug', 'show where in the program a failure came from'),
   ];
   for (const option of options) verb.addOption(option);
-  verb.action(async () => {
-    const given = verb.opts() as DryClampOptions;
+  verb.action(async (photo) => {
+    const given = verb.opts() as unknown as DryClampOptions;
     const pxPerMm = scaleOf(given);
-    const { image, notes } = await readPhoto(verb.args[0]!);
+    const { image, notes } = await readPhoto(photo);
     const [from, to] = given.joint;
     const line = { x1: from.x, y1: from.y, x2: to.x, y2: to.y };
     const measured = measureJointGap(linearLuminancePlane(image), line, pxPerMm);
