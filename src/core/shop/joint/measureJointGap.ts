@@ -20,6 +20,8 @@ export interface JointGap {
   readonly limitMm: number;
 }
 
+/** Joints in which the wood's own lines alone may give a reading, share. */
+const falseAlarms = 0.05;
 /** Narrower lines are guesses, whatever the wood: drawn joints at 6 to 30 px/mm (tests) show it. */
 const leastWidthPx = 1.5;
 /** Standard error of a width from pixels and blur alone, px; from the same drawn joints. */
@@ -31,7 +33,7 @@ const floorSpread = 0.1;
 /**
  * The gap along a dry-clamped joint, from a close, square-on photo: width of the dark line.
  * The same search on parallel lines in the wood beside the joint says how dark a line this board
- * draws by itself; a gap below the 95th percentile of those is not told (null).
+ * draws by itself; a gap is told only above what 5 % of joints would show from those lines alone.
  * @param plane linear luminance, see `linearLuminancePlane`
  * @param line the joint from end to end, px
  * @param pxPerMm scale
@@ -81,7 +83,7 @@ export function measureJointGap(
       : assumedFloor;
   const widthMm = (blackWidthPx: number, ratio: number) => blackWidthPx / (1 - ratio) / pxPerMm;
   const shamWidths = shams.map(({ blackWidthPx }) => widthMm(blackWidthPx, floor));
-  const limitMm = Math.max(quantile(shamWidths, 0.95), leastWidthPx / pxPerMm);
+  const limitMm = Math.max(quantile(shamWidths, 1 - falseAlarms / stations), leastWidthPx / pxPerMm);
   const noiseMm = (quantile(shamWidths, 0.84) - quantile(shamWidths, 0.16)) / 2;
   const readings = joint.map((dark, index): JointGapReading => {
     const isResolved = dark.halfWidthPx >= resolvedPx;
