@@ -83,7 +83,10 @@ export function measureJointGap(
       : assumedFloor;
   const widthMm = (blackWidthPx: number, ratio: number) => blackWidthPx / (1 - ratio) / pxPerMm;
   const shamWidths = shams.map(({ blackWidthPx }) => widthMm(blackWidthPx, floor));
-  const limitMm = Math.max(quantile(shamWidths, 1 - falseAlarms / stations), leastWidthPx / pxPerMm);
+  const limitMm = Math.max(
+    quantile(shamWidths, 1 - falseAlarms / stations),
+    leastWidthPx / pxPerMm,
+  );
   const noiseMm = (quantile(shamWidths, 0.84) - quantile(shamWidths, 0.16)) / 2;
   const readings = joint.map((dark, index): JointGapReading => {
     const isResolved = dark.halfWidthPx >= resolvedPx;
