@@ -19,7 +19,7 @@ export function demandPanel(
   if (complaints.length === 0) return;
   throw new SeamgrainError(
     'cannotDo',
-    `the panel is ${complaints.join(' and ')}`,
+    `the panel is ${complaints.join('; and ')}`,
     'take a larger panel, a smaller front or a thinner saw blade',
   );
 }
