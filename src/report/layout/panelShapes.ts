@@ -1,8 +1,10 @@
 import type { Mark } from '../sheet/mark.js';
 import type { DrawingFrame } from './drawingFrame.js';
+import { kerfBoxes } from './kerfBoxes.js';
 
 /** The panel, its kerfs as black bands to scale, the fronts tinted, the triangle, the references. */
-export function panelShapes({ layout, panel, pxPerMm }: DrawingFrame): Mark[] {
+export function panelShapes(frame: DrawingFrame): Mark[] {
+  const { layout, panel, pxPerMm } = frame;
   const marks: Mark[] = [
     { kind: 'rect', ...panel, fill: 1, stroke: 0, strokePx: 1.2 },
     ...layout.pieces
@@ -19,31 +21,7 @@ export function panelShapes({ layout, panel, pxPerMm }: DrawingFrame): Mark[] {
       }),
     triangle(panel),
   ];
-  const thin = (widthPx: number) => Math.max(widthPx, 1);
-  for (const cut of layout.cuts) {
-    const wide = thin((cut.band.toMm - cut.band.fromMm) * pxPerMm);
-    const at = cut.band.fromMm * pxPerMm;
-    if (cut.kind === 'rip') {
-      marks.push({
-        kind: 'rect',
-        x: panel.x,
-        y: panel.y + at,
-        width: panel.width,
-        height: wide,
-        fill: 0,
-      });
-      continue;
-    }
-    const strip = layout.pieces.find((piece) => piece.strip === cut.strip)!;
-    marks.push({
-      kind: 'rect',
-      x: panel.x + at,
-      y: panel.y + strip.onPanel.yMm * pxPerMm,
-      width: wide,
-      height: strip.widthMm * pxPerMm,
-      fill: 0,
-    });
-  }
+  marks.push(...kerfBoxes(frame).map((box): Mark => ({ kind: 'rect', ...box, fill: 0 })));
   return [
     ...marks,
     ...references(

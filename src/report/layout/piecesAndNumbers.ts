@@ -5,6 +5,7 @@ import { textWidthPx } from '../draw/textWidthPx.js';
 import type { Mark, TextMark } from '../sheet/mark.js';
 import { textBox } from '../sheet/textBox.js';
 import type { DrawingFrame } from './drawingFrame.js';
+import { kerfBoxes } from './kerfBoxes.js';
 import { nearestFreeBox } from './nearestFreeBox.js';
 import { spreadLabels } from './spreadLabels.js';
 
@@ -30,15 +31,14 @@ export function piecesAndNumbers(frame: DrawingFrame): {
   const names = frame.layout.pieces.map((piece) => nameWish(frame, piece));
   const fits = ({ size, home }: Wish) => size.width <= home.width && size.height <= home.height;
   const rips = numberRips(frame, taken);
-  const wishes = [
-    ...frame.layout.cuts
-      .filter(({ kind }) => kind === 'crosscut')
-      .map((cut) => numberWish(frame, cut)),
-    ...names.filter(fits),
-    // What does not fit into its piece takes what room is left.
-    ...names.filter((wish) => !fits(wish)),
-  ];
-  const placed = wishes.map((wish) => place(wish, taken, area));
+  const numbers = frame.layout.cuts
+    .filter(({ kind }) => kind === 'crosscut')
+    .map((cut) => place(numberWish(frame, cut), taken, area));
+  // A number may stand on its kerf, words may not.
+  taken.push(...kerfBoxes(frame));
+  // What does not fit into its piece takes what room is left.
+  const ordered = [...names.filter(fits), ...names.filter((wish) => !fits(wish))];
+  const placed = [...numbers, ...ordered.map((wish) => place(wish, taken, area))];
   return {
     marks: [...rips, ...placed.flatMap((marks) => marks ?? [])],
     isComplete: placed.every((marks) => marks !== null),

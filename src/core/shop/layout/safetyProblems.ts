@@ -1,11 +1,11 @@
 import { lengthWords } from './lengthWords.js';
 import type { NumberedCut } from './numberCuts.js';
 import type { SawLimits } from './sawLimits.js';
-import type { WorkStep } from './workSteps.js';
+import type { PromisedPiece, WorkStep } from './workSteps.js';
 
 /**
  * Says which pieces are too short or too narrow for the saw or the jointer.
- * @returns one sentence per problem; none when the sequence is ordinary work
+ * @returns one sentence per kind of problem; none when the sequence is ordinary work
  */
 export function safetyProblems(
   cuts: readonly NumberedCut[],
@@ -13,48 +13,53 @@ export function safetyProblems(
   kerfMm: number,
   limits: SawLimits,
 ): string[] {
+  const rips = cuts.filter(({ step }) => step.kind === 'rip');
+  const crosscuts = cuts.filter(({ step }) => step.kind === 'crosscut');
+  const besideFence = ({ step }: NumberedCut) =>
+    step.fence.valueOf() - (step.toBlade === 'far' ? kerfMm : 0);
+  const alongFence = ({ step }: NumberedCut) => step.makes[0].length.valueOf();
+  const dressed = steps.filter((step) => step.kind === 'dress').map(({ makes }) => makes[0]);
   return [
-    ...cuts.flatMap((cut) =>
-      cut.step.kind === 'rip' ? ripProblems(cut, kerfMm, limits) : crosscutProblems(cut, limits),
+    ...sentence(
+      rips.filter((cut) => besideFence(cut) < limits.leastRipWidthMm),
+      (found) => found.map((cut) => `${lengthWords(besideFence(cut))} at cut ${cut.n}`),
+      `between fence and blade is too narrow for the table saw (least ${lengthWords(limits.leastRipWidthMm)}): take the other edge as reference, a band saw, or a wider rail.`,
     ),
-    ...jointerProblems(steps, limits),
+    ...sentence(
+      rips.filter((cut) => alongFence(cut) < limits.leastRipLengthMm),
+      ([first]) => [lengthWords(alongFence(first!))],
+      `is too short to run along the fence (least ${lengthWords(limits.leastRipLengthMm)}): rip by hand or on a carrier.`,
+    ),
+    ...sentence(
+      crosscuts.flatMap(({ n, step }) =>
+        step.makes
+          .filter(({ length }) => length.valueOf() < limits.leastCrosscutLengthMm)
+          .map((piece) => ({ n, piece })),
+      ),
+      (found) =>
+        found.map(({ n, piece }) => `${piece.name} ${lengthWords(lengthOf(piece))} at cut ${n}`),
+      `is too short for the sled (least ${lengthWords(limits.leastCrosscutLengthMm)}): cut it by hand in a mitre box, or move the front.`,
+    ),
+    ...sentence(
+      dressed.filter((piece) => lengthOf(piece) < limits.leastJointerLengthMm),
+      (found) => [
+        `${lengthWords(lengthOf(found[0]!))} (${found.map(({ name }) => name).join(', ')})`,
+      ],
+      `is too short for the jointer (least ${lengthWords(limits.leastJointerLengthMm)}): dress with a hand plane.`,
+    ),
   ];
 }
 
-function ripProblems({ n, step }: NumberedCut, kerfMm: number, limits: SawLimits): string[] {
-  const problems: string[] = [];
-  const nearMm = step.fence.valueOf() - (step.toBlade === 'far' ? kerfMm : 0);
-  if (nearMm < limits.leastRipWidthMm) {
-    problems.push(
-      `Cut ${n}: ${lengthWords(nearMm)} between fence and blade is too narrow for the table saw (least ${lengthWords(limits.leastRipWidthMm)}). Take the other edge as reference, a band saw, or a wider rail.`,
-    );
-  }
-  const alongMm = step.makes[0].length.valueOf();
-  if (alongMm < limits.leastRipLengthMm) {
-    problems.push(
-      `Cut ${n}: ${lengthWords(alongMm)} is too short to run along the fence (least ${lengthWords(limits.leastRipLengthMm)}). Rip by hand or on a carrier.`,
-    );
-  }
-  return problems;
+function lengthOf({ length }: PromisedPiece): number {
+  return length.valueOf();
 }
 
-function crosscutProblems({ n, step }: NumberedCut, limits: SawLimits): string[] {
-  return step.makes
-    .filter(({ length }) => length.valueOf() < limits.leastCrosscutLengthMm)
-    .map(
-      ({ name, length }) =>
-        `Cut ${n}: a ${name} of ${lengthWords(length.valueOf())} is too short for the sled (least ${lengthWords(limits.leastCrosscutLengthMm)}). Cut it by hand in a mitre box, or move the front.`,
-    );
-}
-
-function jointerProblems(steps: readonly WorkStep[], limits: SawLimits): string[] {
-  const short = steps
-    .filter((step) => step.kind === 'dress')
-    .map(({ makes }) => makes[0])
-    .filter(({ length }) => length.valueOf() < limits.leastJointerLengthMm);
-  if (short.length === 0) return [];
-  const names = short.map(({ name }) => name).join(', ');
-  return [
-    `${names}: ${lengthWords(short[0]!.length.valueOf())} is too short for the jointer (least ${lengthWords(limits.leastJointerLengthMm)}). Dress with a hand plane.`,
-  ];
+function sentence<T>(
+  found: readonly T[],
+  name: (found: readonly T[]) => string[],
+  predicate: string,
+): string[] {
+  if (found.length === 0) return [];
+  const subject = name(found).join('; ');
+  return [`${subject.charAt(0).toUpperCase()}${subject.slice(1)} ${predicate}`];
 }
