@@ -47,27 +47,30 @@ const pages = [
   ['sheet', 'Maple, before the rip', 'Shop sheet'],
 ];
 
-for (const { name: size, width, height, colorScheme } of widths) {
-  const context = await browser.newContext({ viewport: { width, height }, colorScheme });
-  const page = await context.newPage();
-  const shoot = (name) =>
-    page.screenshot({ path: here(`${name}-${size}.jpg`), type: 'jpeg', quality: 80, fullPage: true });
-  await page.goto(url);
-  await page.getByRole('button', { name: /Flatsawn oak/ }).waitFor();
-  await page.waitForTimeout(800);
-  await shoot('start');
-  for (const [name, sample, link] of pages) {
+try {
+  for (const { name: size, width, height, colorScheme } of widths) {
+    const context = await browser.newContext({ viewport: { width, height }, colorScheme });
+    const page = await context.newPage();
+    const shoot = (name) =>
+      page.screenshot({ path: here(`${name}-${size}.jpg`), type: 'jpeg', quality: 80, fullPage: true });
     await page.goto(url);
-    await page.getByRole('button', { name: new RegExp(sample) }).click();
-    await page.locator('nav.pages').waitFor();
-    if (link) await page.getByRole('link', { name: link, exact: true }).click();
-    if (name === 'panel') await page.locator('.pin').first().waitFor();
-    else await answered(page);
-    await page.waitForTimeout(900);
-    await shoot(name);
-    console.log(`${name}-${size}.jpg`);
+    await page.locator('button.card').first().waitFor();
+    await page.waitForTimeout(800);
+    await shoot('start');
+    for (const [name, sample, link] of pages) {
+      await page.goto(url);
+      await page.locator('button.card').filter({ hasText: sample }).click();
+      await page.locator('nav.pages').waitFor();
+      if (link) await page.getByRole('link', { name: link, exact: true }).click();
+      if (name === 'panel') await page.locator('.pin').first().waitFor();
+      else await answered(page);
+      await page.waitForTimeout(900);
+      await shoot(name);
+      console.log(`${name}-${size}.jpg`);
+    }
+    await context.close();
   }
-  await context.close();
+} finally {
+  await browser.close();
+  server.kill();
 }
-await browser.close();
-server.kill();

@@ -5,6 +5,8 @@ import type { JobPage } from './state/route.js';
 
 /** A shipped photograph, or several, with what is known of them. */
 export interface Sample {
+  /** Of the project that it becomes. */
+  readonly id: string;
   readonly title: string;
   readonly about: string;
   readonly page: JobPage;
@@ -12,7 +14,7 @@ export interface Sample {
   readonly settings?: Partial<Settings>;
 }
 
-interface Story extends Omit<Sample, 'photos'> {
+interface Story extends Omit<Sample, 'photos' | 'id'> {
   readonly names: readonly string[];
 }
 
@@ -65,5 +67,5 @@ export const samples: readonly Sample[] = stories.flatMap(({ names, ...story }) 
     const { widthMm, heightMm, cornersPx } = found;
     return [{ file: found.photo, scale: { kind: 'size', widthMm, heightMm, cornersPx } as const }];
   });
-  return photos.length === names.length ? [{ ...story, photos }] : [];
+  return photos.length === names.length ? [{ ...story, id: `sample-${names[0]}`, photos }] : [];
 });

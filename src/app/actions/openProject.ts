@@ -39,9 +39,12 @@ async function takeHold(id: string): Promise<void> {
 }
 
 /** Starts a new project and takes hold of it. */
-export async function startProject(name: string): Promise<Project> {
+export async function startProject(
+  name: string,
+  id: string = crypto.randomUUID(),
+): Promise<Project> {
   await leaveProject();
-  const project = createProject(crypto.randomUUID(), name, new Date().toISOString());
+  const project = createProject(id, name, new Date().toISOString());
   showProject(project);
   await takeHold(project.id);
   return project;

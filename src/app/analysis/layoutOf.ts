@@ -30,6 +30,9 @@ export function layoutOf(photo: Photo, settings: Settings): LayoutAnswer | null 
           ? { style: 'fraction', denominator: ruleMarks }
           : { style: 'metric', stepMm: 0.5 },
       frontWood: settings.frontWood,
+      ...(settings.roughMm !== null && settings.finishedMm !== null
+        ? { thickness: { roughMm: settings.roughMm, finishedMm: settings.finishedMm } }
+        : {}),
     });
     return { layout, problem: null };
   } catch (thrown) {

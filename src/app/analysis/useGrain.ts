@@ -12,7 +12,8 @@ export function useGrain(photo: Photo, when: boolean): GrainResult | null {
   const fresh = useAnswer<GrainResult>(when ? photo : null, {
     question: { cellMm },
     label: 'Reading the grain',
-    start: (panel, progress) => jobs.start('grain', { panel, cellMm }, { progress }),
+    start: (panel, progress) =>
+      jobs.start('grain', { photo: panel, options: { cellMm } }, { progress }),
     keep: (photoId, answer) =>
       useWorkbench.setState(({ grains }) => ({ grains: { ...grains, [photoId]: answer } })),
     have,

@@ -71,6 +71,18 @@ export function LayoutForm({
           mm={settings.trimMm}
           onChange={set('Change the trim', 'trimMm')}
         />
+        <LengthField
+          label="Thickness of the blank"
+          unit={unit}
+          mm={settings.roughMm}
+          onChange={set('Change the thickness', 'roughMm')}
+        />
+        <LengthField
+          label="Thickness finished"
+          unit={unit}
+          mm={settings.finishedMm}
+          onChange={set('Change the thickness', 'finishedMm')}
+        />
         <Choice
           label="End pieces"
           value={settings.endPieces}

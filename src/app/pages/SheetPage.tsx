@@ -5,6 +5,7 @@ import { PhotoRow } from '../parts/PhotoRow.js';
 import type { Photo, Project } from '../state/project.js';
 import { useShownPhoto } from '../state/useShownPhoto.js';
 import { useProject } from '../state/workbench.js';
+import { AsCutPart } from './AsCutPart.js';
 import { BringFirst } from './BringFirst.js';
 import { CutList } from './CutList.js';
 import { GapPart } from './GapPart.js';
@@ -47,6 +48,7 @@ function Sheet({ photo, project }: { readonly photo: Photo; readonly project: Pr
             <p role="status">Squaring the panel up…</p>
           )}
           {layout && <CutList layout={layout} />}
+          {layout && <AsCutPart project={project} layout={layout} />}
         </div>
         <div className="stack">
           <LayoutForm photo={photo} settings={settings} />

@@ -18,6 +18,9 @@ export function createProject(id: string, name: string, createdAt: string): Proj
       ruleMarks: 32,
       frontWood: 'same',
       endPieces: 'stay',
+      roughMm: null,
+      finishedMm: null,
+      paper: 'Letter',
     },
     photos: [],
     shownPhotoId: null,
@@ -30,6 +33,7 @@ export function createProject(id: string, name: string, createdAt: string): Proj
       revealMm: 0.8,
       place: 'top',
     },
+    measures: [],
   };
 }
 

@@ -61,6 +61,17 @@ export interface Settings {
   readonly frontWood: 'same' | 'contrasting' | 'veneered';
   /** End pieces stay where they were, or slide in to close the kerf. */
   readonly endPieces: 'stay' | 'slide';
+  /** Thickness of the blank and of the finished work; null where it plays no part. */
+  readonly roughMm: number | null;
+  readonly finishedMm: number | null;
+  readonly paper: 'A4' | 'Letter';
+}
+
+/** What the tape says of one piece after ripping and dressing. */
+export interface MeasuredSize {
+  readonly piece: string;
+  readonly widthMm: number | null;
+  readonly lengthMm: number | null;
 }
 
 /** What the gap page is asked. */
@@ -85,4 +96,6 @@ export interface Project {
   readonly photos: readonly Photo[];
   readonly shownPhotoId: string | null;
   readonly gap: GapQuestion;
+  /** Pieces as they were really cut. */
+  readonly measures: readonly MeasuredSize[];
 }

@@ -55,6 +55,9 @@ const settings = z.object({
   ruleMarks: z.union([z.literal(16), z.literal(32), z.literal(64)]),
   frontWood: z.enum(['same', 'contrasting', 'veneered']),
   endPieces: z.enum(['stay', 'slide']),
+  roughMm: positive.nullable(),
+  finishedMm: positive.nullable(),
+  paper: z.enum(['A4', 'Letter']),
 });
 
 const gap = z.object({
@@ -76,4 +79,11 @@ export const projectSchema: z.ZodType<Project> = z.object({
   photos: z.array(photo),
   shownPhotoId: z.string().nullable(),
   gap,
+  measures: z.array(
+    z.object({
+      piece: z.string(),
+      widthMm: positive.nullable(),
+      lengthMm: positive.nullable(),
+    }),
+  ),
 });
