@@ -1,5 +1,5 @@
 import { acrossGrainCoordinate } from './acrossGrainCoordinate.js';
-import { type BandPair, bandAmplitudes } from './bandAmplitudes.js';
+import { type BandPair, bandReader } from './bandAmplitudes.js';
 import { type CarriedProfile, carriedProfile } from './carriedProfile.js';
 import { colourSteps } from './colourSteps.js';
 import { type GlueRidge, glueRidge } from './glueRidge.js';
@@ -64,6 +64,7 @@ export function jointMeasures(
   const u = acrossGrainCoordinate(fieldA, fieldB, samples, profileA.stepMm);
   const lengthMm = samples * profileA.stepMm;
   const count = Math.max(1, Math.round(lengthMm / windowMm));
+  const bandsAt = bandReader(profileA.value, profileB.value, u);
   const windows = Array.from({ length: count }, (_, k) => {
     const from = (k * lengthMm) / count;
     const to = ((k + 1) * lengthMm) / count;
@@ -76,7 +77,7 @@ export function jointMeasures(
       angleARad: fieldA.angleRad[i | 0],
       angleBRad: fieldB.angleRad[i | 0],
       angleSeRad: Math.hypot(fieldA.angleSeRad[i | 0], fieldB.angleSeRad[i | 0]),
-      bands: bandAmplitudes(profileA.value, profileB.value, u, u[n]),
+      bands: bandsAt(u[n]),
       colourDeltaE: colourSteps(a, b, from, to, slideMm),
       ridge: seen ? glueRidge(a.wood.strip, a.etaMm, from, to) : { areaMm: 0, peak: 0 },
     };
