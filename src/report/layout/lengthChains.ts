@@ -1,22 +1,10 @@
-import type { LayoutPiece, LayoutResult } from '../../core/results/layoutResult.js';
+import type { LayoutPiece } from '../../core/results/layoutResult.js';
 import { textWidthPx } from '../draw/textWidthPx.js';
 import type { Mark } from '../sheet/mark.js';
 import { sizeText } from '../sheet/sizeText.js';
+import { distinctStrips } from './distinctStrips.js';
 import type { DrawingFrame } from './drawingFrame.js';
 import { spreadLabels } from './spreadLabels.js';
-
-/** The strips whose pieces differ in length; equal ones share a row of dimensions. */
-export function distinctStrips(layout: LayoutResult): LayoutPiece[][] {
-  const strips = new Map<string, LayoutPiece[]>();
-  for (const piece of layout.pieces) {
-    if (piece.strip) strips.set(piece.strip, [...(strips.get(piece.strip) ?? []), piece]);
-  }
-  const seen = new Set<string>();
-  return [...strips.values()].filter((pieces) => {
-    const key = pieces.map(({ lengthMm }) => lengthMm).join();
-    return !seen.has(key) && seen.add(key);
-  });
-}
 
 /** Crosscut lengths under the panel, one row for each kind of strip. */
 export function lengthChains(frame: DrawingFrame): Mark[] {

@@ -1,3 +1,5 @@
+import { resolvedPx } from './resolvedPx.js';
+
 /** A dark line in a profile. */
 export interface DarkLine {
   /** Missing light as width of a perfectly black line, px. */
@@ -9,8 +11,6 @@ export interface DarkLine {
 }
 
 const noLine: DarkLine = { blackWidthPx: 0, halfWidthPx: 0, floorRatio: 1 };
-/** A line wider than this shows its true floor, px at half depth. */
-export const resolvedPx = 3.5;
 /** A line that shows its floor and sends back more than this share of the wood's light is no gap. */
 const brightestFloor = 0.5;
 /** Half the width over which a sharp dip stands out from its surroundings, px. */

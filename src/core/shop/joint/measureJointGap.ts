@@ -2,7 +2,8 @@ import { SeamgrainError } from '../../errors.js';
 import type { Plane } from '../../image/plane.js';
 import type { JointGapReading } from '../../results/dryClampResult.js';
 import { crossProfile, type LinePx } from './crossProfile.js';
-import { darkLineWidth, resolvedPx } from './darkLineWidth.js';
+import { darkLineWidth } from './darkLineWidth.js';
+import { resolvedPx } from './resolvedPx.js';
 
 /** How the gap is looked for; mm. */
 export interface JointGapOptions {

@@ -1,7 +1,9 @@
 import type Fraction from 'fraction.js';
-import { SeamgrainError } from '../../errors.js';
 import { formatMm } from '../../units/formatMm.js';
-import { dressVirtualPiece, sawVirtualPiece, type VirtualPiece } from './virtualPiece.js';
+import { dressVirtualPiece } from './dressVirtualPiece.js';
+import { refusedStep } from './refusedStep.js';
+import { sawVirtualPiece } from './sawVirtualPiece.js';
+import type { VirtualPiece } from './virtualPiece.js';
 import type { PromisedPiece, WorkStep } from './workSteps.js';
 
 /** What a run over the virtual blank left. */
@@ -43,7 +45,8 @@ export function simulateSequence(
   let dressedArea = zero;
   const made = steps.map((step, index) => {
     const workpiece = pieces.get(step.workpiece);
-    if (!workpiece) throw refused(index, `there is no ${step.workpiece} to work on at this point`);
+    if (!workpiece)
+      throw refusedStep(index, `there is no ${step.workpiece} to work on at this point`);
     const before = areaOf(workpiece);
     const results =
       step.kind === 'dress'
@@ -75,17 +78,9 @@ function checkPromises(step: WorkStep, sizes: readonly PromisedPiece[], index: n
     if (size.length.equals(promised.length) && size.width.equals(promised.width)) return;
     const shown = ({ length, width }: PromisedPiece) =>
       `${formatMm(length.valueOf(), 3)} x ${formatMm(width.valueOf(), 3)}`;
-    throw refused(
+    throw refusedStep(
       index,
       `the ${promised.name} would measure ${shown(size)}, not the promised ${shown(promised)}`,
     );
   });
-}
-
-function refused(index: number, reason: string): SeamgrainError {
-  return new SeamgrainError(
-    'cannotDo',
-    `step ${index + 1} cannot be done here: ${reason}`,
-    'keep the order of the sequence: farthest cut first, dressing before crosscuts',
-  );
 }

@@ -204,7 +204,8 @@ describe('rounding to the rule', () => {
         (input, rule) => {
           const layout = computeLayout({ ...input, rule: parseRuleStep(rule) });
           for (const cut of layout.cuts) {
-            const step = { '1/16in': 1.5875, '1/32in': 0.79375, '1/64in': 0.396875 }[rule] ?? 0.5;
+            const steps: Record<string, number> = { '1/16in': 1.5875, '1/32in': 0.79375 };
+            const step = steps[rule] ?? 0.5;
             expect(Math.abs(cut.setting.errorMm)).toBeLessThan(step + 1e-6);
             const gain = cut.toBlade === 'near' ? cut.setting.errorMm : -cut.setting.errorMm;
             expect(gain).toBeGreaterThanOrEqual(-1e-6);
