@@ -19,6 +19,14 @@ export interface CarriedProfile {
   readonly value: Float64Array;
 }
 
+/** One step along the grain into the board, for every place of the line. */
+interface Steps {
+  /** Length of the step, its way along the line and its way into the board, mm. */
+  readonly way: Float64Array;
+  readonly along: Float64Array;
+  readonly deep: Float64Array;
+}
+
 /** Direction at xi by linear interpolation of the double angle's neighbours. */
 function directionAt(field: SideField, xiMm: number): number {
   const t = Math.min(field.angleRad.length - 1, Math.max(0, xiMm / field.stepMm - 0.5));
@@ -28,6 +36,23 @@ function directionAt(field: SideField, xiMm: number): number {
   if (turn > Math.PI / 2) turn -= Math.PI;
   if (turn < -Math.PI / 2) turn += Math.PI;
   return field.angleRad[i] + (t - i) * turn;
+}
+
+function stepsInto(field: SideField, side: -1 | 1, count: number, stepMm: number): Steps {
+  const steps = {
+    way: new Float64Array(count),
+    along: new Float64Array(count),
+    deep: new Float64Array(count),
+  };
+  for (let n = 0; n < count; n++) {
+    const angle = directionAt(field, (n + 0.5) * stepMm);
+    const sin = Math.sin(angle) || 1e-9;
+    const way = Math.min(1, 0.3 / Math.abs(sin));
+    steps.way[n] = way;
+    steps.along[n] = (sin * side > 0 ? way : -way) * Math.cos(angle);
+    steps.deep[n] = way * Math.abs(sin);
+  }
+  return steps;
 }
 
 /**
@@ -52,6 +77,8 @@ export function carriedProfile(
   const { plane, pxPerMm, reachAMm } = strip;
   const lengthMm = plane.width / pxPerMm;
   const value = new Float64Array(Math.floor(lengthMm / stepMm));
+  const steps = stepsInto(field, side, value.length, stepMm);
+  const last = value.length - 1;
   for (let n = 0; n < value.length; n++) {
     let xi = (n + 0.5) * stepMm;
     let depth = 0;
@@ -59,13 +86,10 @@ export function carriedProfile(
     let sum = 0;
     let weight = 0;
     while (depth < reach.farMm && way < reach.wayMm) {
-      const angle = directionAt(field, xi);
-      const sin = Math.sin(angle) || 1e-9;
-      const inward = sin * side > 0 ? 1 : -1;
-      const step = Math.min(1, 0.3 / Math.abs(sin));
-      xi += inward * step * Math.cos(angle);
-      depth += step * Math.abs(sin);
-      way += step;
+      const i = Math.min(last, (xi / stepMm) | 0);
+      xi += steps.along[i];
+      depth += steps.deep[i];
+      way += steps.way[i];
       if (xi < 0 || xi > lengthMm) break;
       if (depth < reach.nearMm) continue;
       const w = Math.exp(-way / (0.5 * reach.wayMm));
