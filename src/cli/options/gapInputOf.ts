@@ -23,10 +23,16 @@ export interface GapOptions {
 /**
  * The gap question that the options ask.
  * @param acrossMm the front's size across the grain, mm
+ * @param usual surround where none is given
  * @throws SeamgrainError wrongUsage when the species or the first state is missing
  */
-export function gapInputOf(options: GapOptions, acrossMm: number): GapInput {
-  const { species, shrinkage, ringAngle, months, surround, reveal, chamfer, place } = options;
+export function gapInputOf(
+  options: GapOptions,
+  acrossMm: number,
+  usual: 'framed' | 'same' = 'framed',
+): GapInput {
+  const { species, shrinkage, ringAngle, months, reveal, chamfer, place } = options;
+  const surround = options.surround ?? usual;
   const from = stateOf(options.from, options.mcFrom, 'from');
   const to = stateOf(options.to, options.mcTo, 'to');
   if (!species && !shrinkage && !options.veneered) throw missing('--species', 'hard maple');
@@ -40,7 +46,7 @@ export function gapInputOf(options: GapOptions, acrossMm: number): GapInput {
     ...(shrinkage && { shrinkagePercent: shrinkage }),
     ...(ringAngle && { rings: ringAngle }),
     ...(months && { months }),
-    ...(surround && surround !== 'framed' && { surround: solid(surround) }),
+    ...(surround !== 'framed' && { surround: solid(surround) }),
     ...(options.veneered && { isVeneered: true }),
     ...(reveal !== undefined && { revealMm: reveal }),
     ...(chamfer !== undefined && { chamferMm: chamfer }),

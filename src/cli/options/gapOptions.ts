@@ -36,7 +36,7 @@ export function gapOptions(): Option[] {
     typedOption('--months <CLIMATES>', 'one to twelve climates, January first', parseMonths),
     new Option(
       '--surround <NAME>',
-      'species of a solid panel round the front, or same; else framed',
+      'framed (an opening that stays), same (solid panel of the front’s wood; usual in layout), or a species',
     ),
     new Option('--veneered', 'a veneered front on a stable core'),
     typedOption('--reveal <LENGTH>', 'gap that stays when the front is widest', parseLengthMm),

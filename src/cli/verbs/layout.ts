@@ -3,6 +3,7 @@ import type { CornersPx } from '../../core/image/photoScale.js';
 import { computeAsCut } from '../../core/shop/layout/computeAsCut.js';
 import { computeLayout } from '../../core/shop/layout/computeLayout.js';
 import { computeGap } from '../../core/shop/movement/computeGap.js';
+import { trimForGap } from '../../core/shop/movement/trimForGap.js';
 import { describeAsCut } from '../../report/sheet/describeAsCut.js';
 import { describeGap } from '../../report/sheet/describeGap.js';
 import { describeLayout } from '../../report/sheet/describeLayout.js';
@@ -58,7 +59,7 @@ export const addLayoutVerb: Verb = (program, io) => {
     const asCut = given.asCut ? computeAsCut(layout, given.asCut) : null;
     const gap = asksForGap(given)
       ? computeGap({
-          ...gapInputOf(given, given.front[0]!.heightMm),
+          ...gapInputOf(given, given.front[0]!.heightMm, 'same'),
           lengthMm: given.front[0]!.widthMm,
         })
       : null;
@@ -67,7 +68,7 @@ export const addLayoutVerb: Verb = (program, io) => {
     const document = { ...layout, ...(asCut && { asCut }), ...(gap && { gap }) };
     printAnswer(io, given.json, document, () => [
       ...describeLayout(layout),
-      ...(gap ? ['', 'GAP', ...describeGap(gap)] : []),
+      ...(gap ? ['', 'GAP', ...describeGap(gap), ...trimForGap(layout, gap)] : []),
       ...(asCut ? describeAsCut(asCut) : []),
       ...written.map((path) => `Wrote ${path}`),
     ]);

@@ -22,7 +22,7 @@ export function sideBlock(
   style: SheetStyle,
 ): Block | null {
   const space = 0.6 * style.bodyPx;
-  const words = gap ? gapBlock(gap, layout.rule, 0, widthPx, style) : null;
+  const words = gap ? gapBlock(gap, layout, 0, widthPx, style) : null;
   const room = heightPx - (words ? words.heightPx + space : 0);
   const tallest = Math.min(tallestPicturePx, Math.max(leastPicturePx, room - 2));
   const blocks = [

@@ -9,6 +9,7 @@ import { gapLooks } from './gapLooks.js';
 import { gapNotes } from './gapNotes.js';
 import { moistureOf } from './moistureOf.js';
 import { placeGap } from './placeGap.js';
+import { relativeUncertaintyMm } from './relativeUncertaintyMm.js';
 import { surroundMovement } from './surroundMovement.js';
 import { tangentialShare } from './tangentialShare.js';
 import { widthMovement } from './widthMovement.js';
@@ -62,7 +63,7 @@ export function computeGap(input: GapInput): GapResult {
     changeSeMm,
     openingChangeMm: opening(mcTo),
     gapMm,
-    gapAmpleMm: gapMm + changeSeMm,
+    gapAmpleMm: gapMm + relativeUncertaintyMm(input, changeSeMm, opening(mcTo), lagMm),
     seasons: { fittedMm, driestMm, dampestMm },
     place: placeGap(fittedMm, input.place ?? 'top'),
     ends:

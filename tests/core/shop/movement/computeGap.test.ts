@@ -1,11 +1,13 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { SeamgrainError } from '../../../../src/core/errors.js';
+import { computeLayout } from '../../../../src/core/shop/layout/computeLayout.js';
 import { computeGap } from '../../../../src/core/shop/movement/computeGap.js';
 import { findSpecies } from '../../../../src/core/shop/movement/findSpecies.js';
 import type { GapInput, WoodState } from '../../../../src/core/shop/movement/gapInput.js';
 import { parseRingAngles } from '../../../../src/core/shop/movement/parseRingAngles.js';
 import { speciesTable } from '../../../../src/core/shop/movement/speciesTable.js';
+import { trimForGap } from '../../../../src/core/shop/movement/trimForGap.js';
 import { parseClimate } from '../../../../src/core/units/parseClimate.js';
 
 const air = (text: string): WoodState => ({ kind: 'climate', climate: parseClimate(text) });
@@ -66,6 +68,16 @@ describe('gap', () => {
     // What is left is the allowance for a front that runs 1 % ahead of its panel.
     expect(solid.gapMm).toBeCloseTo(101.6 * solid.coefficient, 6);
     expect(solid.gapMm).toBeLessThan(computeGap(maple).gapMm / 5);
+  });
+
+  it('says when a layout’s trim is less than the gap wants', () => {
+    const layout = computeLayout({
+      panel: { lengthMm: 900, widthMm: 500 },
+      fronts: [{ lengthMm: 360, widthMm: 101.6, xMm: 270, yMm: 200 }],
+      trimMm: 1,
+    });
+    expect(trimForGap(layout, computeGap(maple)).join(' ')).toMatch(/gap wants 1\/8 in/);
+    expect(trimForGap(layout, computeGap({ ...maple, surround: { kind: 'solid' } }))).toEqual([]);
   });
 
   it('warns that a stable front binds in a solid panel when it dries', () => {
