@@ -52,6 +52,9 @@ export interface GapResult {
     readonly dampestLineMm: number;
     readonly driestArcMinutes: number;
     readonly dampestArcMinutes: number;
+    /** Whether it is seen, and what hides its change over the year. */
+    readonly advice: string;
+    /** The same with the line's width, in inches. */
     readonly words: string;
   };
   readonly months: readonly GapMonth[] | null;

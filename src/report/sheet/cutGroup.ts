@@ -19,7 +19,11 @@ export function cutGroup(
     later.every((cut) => cut.cautions.includes(text)),
   );
   const fromSecond = (later[0]?.cautions ?? []).filter(
-    (text) => !shared.includes(text) && later.every((cut) => cut.cautions.includes(text)),
+    (text) =>
+      // One that names a size belongs beside its own cut.
+      !/\d/.test(text) &&
+      !shared.includes(text) &&
+      later.every((cut) => cut.cautions.includes(text)),
   );
   const headed = [...shared, ...fromSecond];
   const title =

@@ -20,6 +20,7 @@ export function gapBlock(
   const { rule } = layout;
   const at = (mm: number) => (rule.style === 'metric' ? formatMm(mm, 1) : formatInches(mm, 64));
   const line = { x, widthPx };
+  const inMm = rule.style === 'metric' ? '' : `${formatMm(seasons.fittedMm, 1)}; `;
   const where = {
     top: `all above the front`,
     bottom: `all below the front`,
@@ -31,14 +32,20 @@ export function gapBlock(
       textLines('Gap to leave at fitting', { ...line, sizePx: bodyPx, bold: true }),
       textLines(at(seasons.fittedMm), { ...line, sizePx: settingPx, bold: true }),
       textLines(
-        `${where}; ${formatMm(seasons.fittedMm, 1)}; to be sure ${at(seasons.fittedMm + gap.gapAmpleMm - gap.gapMm)}`,
+        `${where}; ${inMm}to be sure ${at(seasons.fittedMm + gap.gapAmpleMm - gap.gapMm)}`,
         { ...line, sizePx: bodyPx },
       ),
       textLines(
         `${gap.species}, ${gap.mcFrom.toFixed(1)} to ${gap.mcTo.toFixed(1)} % moisture: the front ${verb} by ${at(Math.abs(gap.changeMm))}, give or take ${at(gap.changeSeMm)}. Gap when driest ${at(seasons.driestMm)}, when dampest ${at(seasons.dampestMm)}.`,
         { ...line, sizePx: smallPx },
       ),
-      textLines(gap.looks.words, { ...line, sizePx: smallPx }),
+      textLines(
+        `A dark line of ${at(gap.looks.dampestLineMm)} to ${at(gap.looks.driestLineMm)}. ${gap.looks.advice}`,
+        {
+          ...line,
+          sizePx: smallPx,
+        },
+      ),
       ...trimForGap(layout, gap).map((text) =>
         textLines(text, { ...line, sizePx: smallPx, isCaution: true }),
       ),

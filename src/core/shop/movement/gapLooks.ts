@@ -36,6 +36,7 @@ export function gapLooks(
     dampestLineMm,
     driestArcMinutes: arcMinutes(driestLineMm),
     dampestArcMinutes: arcMinutes(dampestLineMm),
+    advice,
     words: `A dark line ${range}. ${advice}`,
   };
 }
