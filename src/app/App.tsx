@@ -2,6 +2,7 @@ import { useEffect } from 'react';
 import { leaveProject, openProject } from './actions/openProject.js';
 import { useDropAndPaste } from './intake/useDropAndPaste.js';
 import { CurrentPage } from './pages/CurrentPage.js';
+import { CatchFault } from './parts/CatchFault.js';
 import { ElsewhereBar } from './parts/ElsewhereBar.js';
 import { NoticeBox } from './parts/NoticeBox.js';
 import { PageLinks } from './parts/PageLinks.js';
@@ -33,6 +34,7 @@ export function App() {
   useUndoKeys();
   useDropAndPaste();
   useEffect(registerOffline, []);
+  const hash = useWorkbench(({ route, history }) => `${route.page} ${history?.past.length}`);
   return (
     <div className="shell">
       <button type="button" className="skip" onClick={toMain}>
@@ -44,7 +46,9 @@ export function App() {
         <ElsewhereBar />
       </div>
       <main className="page" id="main" tabIndex={-1}>
-        <CurrentPage />
+        <CatchFault about={hash}>
+          <CurrentPage />
+        </CatchFault>
       </main>
       <NoticeBox />
     </div>

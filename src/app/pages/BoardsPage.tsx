@@ -8,6 +8,7 @@ import { changeSettings } from '../actions/changeSettings.js';
 import { useBoards } from '../analysis/useBoards.js';
 import { useJoints } from '../analysis/useJoints.js';
 import { BoardStack } from '../canvas/BoardStack.js';
+import { Answer } from '../parts/Answer.js';
 import { BringButtons } from '../parts/BringButtons.js';
 import { DistanceSlider } from '../parts/DistanceSlider.js';
 import { LengthField } from '../parts/LengthField.js';
@@ -43,9 +44,7 @@ function Boards({
   const left = project.photos.length - photos.length;
   return (
     <>
-      <h1 className="answer" role="status">
-        {headline(photos, joints)}
-      </h1>
+      <Answer text={headline(photos, joints)} busy={joints.includes(null)} />
       {left > 0 && (
         <p className="soft">
           {capitalise(countWord(left))} more {left === 1 ? 'photo is' : 'photos are'} not pinned yet

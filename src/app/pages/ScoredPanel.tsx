@@ -6,9 +6,9 @@ import { headlineOfScore } from '../../report/words/headlineOfScore.js';
 import { placeSeams } from '../../report/words/placeSeams.js';
 import { panelDataUrl } from '../images/panelDataUrl.js';
 import type { PanelOnShelf } from '../images/shelf.js';
+import { Answer } from '../parts/Answer.js';
 import { Basis } from '../parts/Basis.js';
 import { DistanceSlider } from '../parts/DistanceSlider.js';
-import { Fractions } from '../parts/Fractions.js';
 import { LayerTicks } from '../parts/LayerTicks.js';
 import { ReportButtons } from '../parts/ReportButtons.js';
 import { ScaleWords } from '../parts/ScaleWords.js';
@@ -42,9 +42,10 @@ export function ScoredPanel({ photo, project, panel, score, fresh, ask, grain }:
   const headline = score ? headlineOfScore(score, units) : '';
   return (
     <>
-      <h1 className="answer" role="status" aria-busy={!fresh}>
-        <Fractions text={headline || (ask ? 'Not scored yet.' : 'Looking at the joints…')} />
-      </h1>
+      <Answer
+        text={headline || (ask ? 'Not scored yet.' : 'Looking at the joints…')}
+        busy={!fresh}
+      />
       <WorkingBar />
       {ask && (
         <div className="row">

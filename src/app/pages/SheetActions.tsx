@@ -57,7 +57,11 @@ export function SheetActions({ project, layout, gap, panel }: SheetActionsProps)
         </button>
         <button
           type="button"
-          onClick={withPages((pages) => save(sheetSvg(pages[0]!), 'image/svg+xml', 'svg'))}
+          onClick={withPages((pages) =>
+            pages.forEach((each, index) =>
+              save(sheetSvg(each), 'image/svg+xml', pages.length > 1 ? `${index + 1}.svg` : 'svg'),
+            ),
+          )}
         >
           Save as SVG
         </button>

@@ -1,6 +1,8 @@
+import { capitalise } from '../../report/words/capitalise.js';
 import { gapOf } from '../analysis/gapOf.js';
 import { layoutOf } from '../analysis/layoutOf.js';
 import { usePanel } from '../analysis/usePanel.js';
+import { Answer } from '../parts/Answer.js';
 import { PhotoRow } from '../parts/PhotoRow.js';
 import type { Photo, Project } from '../state/project.js';
 import { useShownPhoto } from '../state/useShownPhoto.js';
@@ -31,10 +33,13 @@ function Sheet({ photo, project }: { readonly photo: Photo; readonly project: Pr
   const layout = answer?.layout ?? null;
   return (
     <>
-      <h1 className="answer" role="status">
-        {answer?.problem?.text ?? headline(layout?.cuts.length ?? 0, layout?.safety.canBeCut)}
-      </h1>
-      {answer?.problem?.hint && <p className="soft">{answer.problem.hint}</p>}
+      <Answer
+        text={
+          capitalise(answer?.problem?.text ?? '') ||
+          headline(layout?.cuts.length ?? 0, layout?.safety.canBeCut)
+        }
+      />
+      {answer?.problem?.hint && <p className="soft">{capitalise(answer.problem.hint)}.</p>}
       {layout?.safety.problems.map((text) => (
         <p key={text} className="caution">
           {text}
