@@ -57,11 +57,12 @@ export function SheetActions({ project, layout, gap, panel }: SheetActionsProps)
         </button>
         <button
           type="button"
-          onClick={withPages((pages) =>
-            pages.forEach((each, index) =>
-              save(sheetSvg(each), 'image/svg+xml', pages.length > 1 ? `${index + 1}.svg` : 'svg'),
-            ),
-          )}
+          onClick={withPages((pages) => {
+            for (const [index, each] of pages.entries()) {
+              const ending = pages.length > 1 ? `${index + 1}.svg` : 'svg';
+              save(sheetSvg(each), 'image/svg+xml', ending);
+            }
+          })}
         >
           Save as SVG
         </button>
