@@ -2,6 +2,7 @@ import type { PanelPhoto } from '../core/image/panelPhoto.js';
 import type { CornersPx, PhotoScale } from '../core/image/photoScale.js';
 import type { RgbImage } from '../core/image/rgbImage.js';
 import type { ScoreOptions } from '../core/pipeline/scoreOptions.js';
+import type { GrainResult } from '../core/results/grainResult.js';
 import type { ScoreResult } from '../core/results/scoreResult.js';
 
 /** Every job by name: what goes in and what comes out. All of it survives a structured clone. */
@@ -25,6 +26,11 @@ export interface JobMap {
   readonly score: {
     readonly input: { readonly photo: PanelPhoto; readonly options: ScoreOptions };
     readonly output: ScoreResult;
+  };
+  /** The grain field on a grid. */
+  readonly grain: {
+    readonly input: { readonly photo: PanelPhoto; readonly options: { readonly cellMm: number } };
+    readonly output: GrainResult;
   };
 }
 

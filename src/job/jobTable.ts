@@ -1,3 +1,4 @@
+import { grainPanel } from '../core/pipeline/grainPanel.js';
 import { scorePanel } from '../core/pipeline/scorePanel.js';
 import { guessPanelCorners } from '../vision/outline/guessPanelCorners.js';
 import { rectify } from '../vision/rectify.js';
@@ -22,5 +23,8 @@ export const jobTable: { readonly [N in JobName]: Job<N> } = {
   },
   score: {
     run: ({ photo, options }, { progress }) => scorePanel(photo, options, progress),
+  },
+  grain: {
+    run: ({ photo, options }, { progress }) => grainPanel(photo, options, progress),
   },
 };

@@ -2,12 +2,13 @@ import type { Command } from '@commander-js/extra-typings';
 import type { CliIo } from '../io/cliIo.js';
 import { addDryClampVerb } from './dryclamp.js';
 import { addGapVerb } from './gap.js';
+import { addGrainVerb } from './grain.js';
 import { addLayoutVerb } from './layout.js';
 import { addScoreVerb } from './score.js';
 import type { Verb } from './verb.js';
 
 /** Every verb, in the order that help lists them. */
-const verbs: readonly Verb[] = [addScoreVerb, addLayoutVerb, addGapVerb, addDryClampVerb];
+const verbs: readonly Verb[] = [addScoreVerb, addGrainVerb, addLayoutVerb, addGapVerb, addDryClampVerb];
 
 /** Adds every verb to the program. */
 export function addVerbs(program: Command, io: CliIo): void {

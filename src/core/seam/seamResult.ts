@@ -63,7 +63,10 @@ export function seamResult(measured: MeasuredSeam, distanceMm: number): SeamResu
 }
 
 /** The contract's visibility, with the distance where it vanishes. */
-export function visibilityResult(seen: SeamVisibility, vAt: (mm: number) => number): VisibilityResult {
+export function visibilityResult(
+  seen: SeamVisibility,
+  vAt: (mm: number) => number,
+): VisibilityResult {
   const { v, cue } = seen;
   if (v === null) return { v, pSeen: null, vanishesAtMm: null, cue, word: null };
   const vanishesAtMm = vanishingDistanceMm(vAt, { nearestMm: 150, farthestMm, steps: 24 });

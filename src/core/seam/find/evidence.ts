@@ -1,5 +1,5 @@
-import { binMaxima } from './binMaxima.js';
 import type { LineScan } from './lineScan.js';
+import { localMaxima } from './localMaxima.js';
 import type { SeamMaps } from './seamMaps.js';
 import { tailScale } from './tailScale.js';
 
@@ -15,6 +15,7 @@ export interface BoardScale {
 const channels: readonly (readonly string[])[] = [
   ['breakFine'],
   ['breakCoarse'],
+  ['breakCarried'],
   ['ridge'],
   ['lightness', 'a', 'b'],
 ];
@@ -23,7 +24,7 @@ const channels: readonly (readonly string[])[] = [
 export function boardScale(
   maps: SeamMaps,
   scan: LineScan,
-  binRows: number,
+  reachRows: number,
   edgeRows: number,
 ): BoardScale {
   const cues = scan.sum.map((values) => {
@@ -33,7 +34,7 @@ export function boardScale(
   });
   const tails = channels.map((channel) => {
     const strength = channelStrength(maps, scan, cues, channel);
-    return tailScale(binMaxima(strength, scan.rows, binRows, edgeRows).map((m) => m.value));
+    return tailScale(localMaxima(strength, scan.rows, reachRows, edgeRows).map((m) => m.value));
   });
   return { cues, channels: tails };
 }

@@ -1,13 +1,16 @@
+import { gaussianGradient } from '../../filter/gaussianGradient.js';
 import type { Plane } from '../../image/plane.js';
 import type { PanelPlanes } from '../seamWood.js';
 import { breakMaps } from './breakMaps.js';
+import { carriedMap } from './carriedMap.js';
 import { colourStepMaps } from './colourStepMaps.js';
 import { columnMeans } from './columnMeans.js';
+import { twoSidedDirection } from './direction.js';
 import { ridgeMap } from './ridgeMap.js';
 
 /** One cue in cells of columnMm along the seam by 1 / rowsPerMm across: index row * columns + column. */
 export interface CueMap {
-  readonly cue: 'breakFine' | 'breakCoarse' | 'ridge' | 'lightness' | 'a' | 'b';
+  readonly cue: 'breakFine' | 'breakCoarse' | 'breakCarried' | 'ridge' | 'lightness' | 'a' | 'b';
   /** Signed cues count only when they keep their sign along the whole line. */
   readonly signed: boolean;
   readonly value: Float32Array;
@@ -40,8 +43,13 @@ export function seamMaps(planes: PanelPlanes, reduced: Plane, pxPerMm: number): 
   const columnPx = cellPx * cellsPerColumn;
   const columns = Math.max(1, Math.floor(reduced.width / columnPx));
   const columnMm = columnPx / pxPerMm;
-  const fine = breakMaps(reduced, pxPerMm, { sigmaMm: 0.35, innerMm: 1.5, cellPx, columns });
-  const coarse = breakMaps(reduced, pxPerMm, { sigmaMm: 1, innerMm: 3, cellPx, columns });
+  const fineSlope = gaussianGradient(reduced, Math.max(0.8, 0.35 * pxPerMm));
+  const coarseSlope = gaussianGradient(reduced, pxPerMm);
+  const fineGrain = twoSidedDirection(fineSlope, pxPerMm);
+  const coarseGrain = twoSidedDirection(coarseSlope, pxPerMm);
+  const fine = breakMaps(fineSlope, fineGrain, pxPerMm, { innerMm: 1.5, cellPx, columns });
+  const coarse = breakMaps(coarseSlope, coarseGrain, pxPerMm, { innerMm: 3, cellPx, columns });
+  const carried = carriedMap(reduced, pxPerMm, fineGrain, cellPx, columns);
   const means = columnMeans(reduced, columnPx, columns);
   const ridge = ridgeMap(means, pxPerMm);
   const [lightness, a, b] = colourStepMaps(planes, columns, columnMm, reduced.height, pxPerMm);
@@ -53,6 +61,7 @@ export function seamMaps(planes: PanelPlanes, reduced: Plane, pxPerMm: number): 
     cues: [
       { cue: 'breakFine', signed: false, ...fine },
       { cue: 'breakCoarse', signed: false, ...coarse },
+      { cue: 'breakCarried', signed: false, ...carried },
       { cue: 'ridge', signed: true, value: ridge, weight: null },
       { cue: 'lightness', signed: true, value: lightness, weight: null },
       { cue: 'a', signed: true, value: a, weight: null },

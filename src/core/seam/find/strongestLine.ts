@@ -1,8 +1,8 @@
 import type { RandomSource } from '../../random/randomSource.js';
-import { type BinMaximum, binMaxima } from './binMaxima.js';
 import { type BoardScale, boardScale, evidence } from './evidence.js';
 import { familyP } from './familyP.js';
 import { type CellRegion, lineScan } from './lineScan.js';
+import { type LocalMaximum, localMaxima } from './localMaxima.js';
 import type { SeamMaps } from './seamMaps.js';
 
 /** The strongest candidate of a region and how often the same board does as well by chance. */
@@ -17,8 +17,8 @@ export interface StrongestLine {
 
 /** Greatest tilt of a seam against the panel's edge, rad (3 deg). */
 export const maxTiltRad = 0.0524;
-const binMm = 3;
-const edgeMm = 4;
+const apartMm = 4;
+const edgeMm = 6;
 const blocksPerSeam = 12;
 const shuffles = 6;
 /** Candidates less likely than this by their peers are worth the shuffles. */
@@ -37,26 +37,26 @@ export function strongestLine(
   const rows = region.row1 - region.row0;
   const columns = region.col1 - region.col0;
   const edge = Math.round(edgeMm * maps.rowsPerMm);
-  const bin = Math.max(2, Math.round(binMm * maps.rowsPerMm));
-  if (columns < 3 || rows < 2 * edge + 3 * bin) return null;
+  const apart = Math.max(2, Math.round(apartMm * maps.rowsPerMm));
+  if (columns < 3 || rows < 2 * edge + 3 * apart) return null;
   const slopes = slopesAround(maps, columns, 0);
   const scan = lineScan(maps, region, slopes);
-  const scale = boardScale(maps, scan, bin, edge);
-  const peers = binMaxima(evidence(maps, scan, scale), rows, bin, edge);
+  const scale = boardScale(maps, scan, apart, edge);
+  const peers = localMaxima(evidence(maps, scan, scale), rows, apart, edge);
   if (peers.length === 0) return null;
   const top = peers.reduce((a, b) => (b.value > a.value ? b : a));
   const line = { region, row: region.row0 + top.row, slope: slopes[top.tilt], evidence: top.value };
-  const others = peers.filter((m) => Math.abs(m.row - top.row) > bin).map((m) => m.value);
+  const others = peers.filter((m) => Math.abs(m.row - top.row) > apart).map((m) => m.value);
   const pPeers = familyP(others, top.value, peers.length);
   if (pPeers > worthAShuffle) return { ...line, p: pPeers };
-  const judge = (pool: BinMaximum[]) =>
+  const judge = (pool: LocalMaximum[]) =>
     familyP(
       pool.map((m) => m.value),
       top.value,
       peers.length,
     );
-  const pTilted = judge(tiltedLines(maps, region, columns, scale, bin, edge));
-  const pShuffled = judge(shuffledLines(maps, region, slopes, scale, bin, edge, random));
+  const pTilted = judge(tiltedLines(maps, region, columns, scale, apart, edge));
+  const pShuffled = judge(shuffledLines(maps, region, slopes, scale, apart, edge, random));
   return { ...line, p: Math.max(pPeers, pTilted, pShuffled) };
 }
 
@@ -76,13 +76,13 @@ function tiltedLines(
   region: CellRegion,
   columns: number,
   scale: BoardScale,
-  bin: number,
+  apart: number,
   edge: number,
-): BinMaximum[] {
+): LocalMaximum[] {
   const rows = region.row1 - region.row0;
   return [-2.5 * maxTiltRad, 2.5 * maxTiltRad].flatMap((middleRad) => {
     const scan = lineScan(maps, region, slopesAround(maps, columns, middleRad));
-    return binMaxima(evidence(maps, scan, scale), rows, bin, edge);
+    return localMaxima(evidence(maps, scan, scale), rows, apart, edge);
   });
 }
 
@@ -91,10 +91,10 @@ function shuffledLines(
   region: CellRegion,
   slopes: readonly number[],
   scale: BoardScale,
-  bin: number,
+  apart: number,
   edge: number,
   random: RandomSource,
-): BinMaximum[] {
+): LocalMaximum[] {
   const rows = region.row1 - region.row0;
   const perBlock = Math.max(1, Math.ceil((region.col1 - region.col0) / blocksPerSeam));
   return Array.from({ length: shuffles }, () => {
@@ -104,6 +104,6 @@ function shuffledLines(
       shift[c] = first ? random.integer(rows) : shift[c - 1];
     }
     const scan = lineScan(maps, region, slopes, shift);
-    return binMaxima(evidence(maps, scan, scale), rows, bin, edge);
+    return localMaxima(evidence(maps, scan, scale), rows, apart, edge);
   }).flat();
 }
