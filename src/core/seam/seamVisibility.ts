@@ -1,11 +1,10 @@
 import type { Cue } from '../results/visibilityResult.js';
-import { cubicMean } from '../visibility/cubicMean.js';
+import { cubicSum } from '../visibility/cubicSum.js';
+import { maskCue } from '../visibility/maskCue.js';
 import { poolCues } from '../visibility/poolCues.js';
-import { aboveFigure, type CueSums, type OwnFigure, ownFigure } from './cueFigure.js';
+import { bandFrequenciesPerMm } from './bandAmplitudes.js';
 import type { LineMeasures } from './lineMeasures.js';
 import { type CueStrengths, windowCues } from './windowCues.js';
-
-export const allCues: readonly Cue[] = ['break', 'direction', 'spacing', 'colour', 'glueLine'];
 
 /** Visibility of one seam at one distance. */
 export interface SeamVisibility {
@@ -15,53 +14,100 @@ export interface SeamVisibility {
   readonly windows: readonly { readonly v: number | null; readonly cue: Cue | null }[];
 }
 
+/** One thing the eye may catch, masked by the same thing in the boards: a cue, or one octave of the break. */
+interface Channel {
+  readonly cue: Cue;
+  readonly strength: (window: CueStrengths) => number | null;
+}
+
+const channels: readonly Channel[] = [
+  ...bandFrequenciesPerMm.map((_, k) => ({
+    cue: 'break' as const,
+    strength: (w: CueStrengths) => w.breaks[k],
+  })),
+  ...(['direction', 'spacing', 'colour', 'glueLine'] as const).map((cue) => ({
+    cue,
+    strength: (w: CueStrengths) => w[cue],
+  })),
+];
+
 /**
  * Visibility of a seam for an eye at distanceMm.
  *
- * A cue counts by what it has above the board's own figure. With x the cue over its threshold, M =
- * mean of x^3 over the windows of a line and m its rms over lines of the same boards with no seam:
+ * A channel (a cue, or one octave of the break) counts by what it has above the board's own
+ * figure. With x its strength over threshold, M = mean of x^3 over the windows of a line and m its
+ * rms over lines of the same boards with no seam:
  *   V_i^3 = max(0, M_seam - (mean M_own + 2 spread M_own)) / (1 + (2 m)^2)^(3/2)
- * and V = (sum V_i^3)^(1/3) over cues. With no figure (m = 0) this is the cubic mean of x; a line
- * that does no more than the board's own lines comes out as 0, however lively the board.
+ * and V = (sum V_i^3)^(1/3). With no figure (m = 0) this is the cubic mean of x; a line that does
+ * no more than the board's own lines comes out as 0, however lively the board. Octaves are masked
+ * each by itself, as in the eye: a board full of pores does not hide a broken ring line.
  *
- * @param seam measures along the seam. @param own measures along lines with no seam (may be none:
- *   then nothing is masked).
+ * @param seam measures along the seam. @param own measures along lines with no seam. With none,
+ *   only colour and glue line are judged: the others need the board's own figure.
  */
 export function seamVisibility(
   seam: LineMeasures,
   own: readonly LineMeasures[],
   distanceMm: number,
 ): SeamVisibility {
-  const figure = figuresOf(own, distanceMm);
-  const strengths = seam.windows.map((window) => windowCues(window, distanceMm));
-  const whole: { [cue in Cue]?: number | null } = {};
-  for (const cue of allCues) {
-    const mean = cubicMean(strengths.map((s) => s[cue]));
-    whole[cue] = mean === null ? null : aboveFigure(mean ** 3, figure[cue], 2);
-  }
-  const windows = strengths.map((x) => {
-    const masked: { [cue in Cue]?: number | null } = {};
-    for (const cue of allCues) {
-      const value = x[cue];
-      masked[cue] = value === null ? null : aboveFigure(value ** 3, figure[cue], 0);
-    }
-    return poolCues(masked);
+  const here = seam.windows.map((window) => windowCues(window, distanceMm));
+  const elsewhere = own.map((line) => line.windows.map((w) => windowCues(w, distanceMm)));
+  const judged =
+    own.length > 0 ? channels : channels.filter((c) => c.cue === 'colour' || c.cue === 'glueLine');
+  const figures = judged.map((channel) => figureOf(elsewhere, channel));
+  const whole = judged.map((channel, k) => {
+    const cubes = here.map(channel.strength).filter(told).map(cube);
+    const { usual, spread, rms } = figures[k];
+    return cubes.length === 0 ? null : above(average(cubes), usual + 2 * spread, rms);
   });
-  return { ...poolCues(whole), windows };
+  const windows = here.map((x) =>
+    poolCues(
+      byCue(
+        judged,
+        judged.map((channel, k) => {
+          const value = channel.strength(x);
+          return value === null ? null : above(cube(value), figures[k].usual, figures[k].rms);
+        }),
+      ),
+    ),
+  );
+  return { ...poolCues(byCue(judged, whole)), windows };
 }
 
-function figuresOf(own: readonly LineMeasures[], distanceMm: number): Record<Cue, OwnFigure> {
-  const lines = own.map((line) => line.windows.map((window) => windowCues(window, distanceMm)));
-  return Object.fromEntries(
-    allCues.map((cue) => [cue, ownFigure(lines.map((line) => sumsOf(line, cue)))]),
-  ) as Record<Cue, OwnFigure>;
+/** Channels of one cue pooled by cubes. */
+function byCue(
+  judged: readonly Channel[],
+  values: readonly (number | null)[],
+): { [cue in Cue]?: number | null } {
+  const out: { [cue in Cue]?: number | null } = {};
+  judged.forEach(({ cue }, k) => {
+    out[cue] = cubicSum([out[cue] ?? null, values[k]]);
+  });
+  return out;
 }
 
-function sumsOf(line: readonly CueStrengths[], cue: Cue): CueSums {
-  const told = line.map((s) => s[cue]).filter((v) => v !== null);
+const told = (value: number | null): value is number => value !== null;
+const cube = (value: number) => value ** 3;
+const above = (cubed: number, usual: number, rms: number) =>
+  maskCue(Math.cbrt(Math.max(0, cubed - usual)), rms);
+
+interface OwnFigure {
+  /** Mean of x^3 over lines with no seam, and its spread from line to line. */
+  readonly usual: number;
+  readonly spread: number;
+  readonly rms: number;
+}
+
+function figureOf(lines: readonly (readonly CueStrengths[])[], { strength }: Channel): OwnFigure {
+  const values = lines.map((line) => line.map(strength).filter(told)).filter((v) => v.length > 0);
+  if (values.length === 0) return { usual: 0, spread: 0, rms: 0 };
+  const cubes = values.map((line) => average(line.map(cube)));
+  const usual = average(cubes);
   return {
-    count: told.length,
-    squares: told.reduce((sum, v) => sum + v * v, 0),
-    cubes: told.reduce((sum, v) => sum + v ** 3, 0),
+    usual,
+    spread: Math.sqrt(average(cubes.map((c) => (c - usual) ** 2))),
+    rms: Math.sqrt(average(values.flat().map((v) => v * v))),
   };
 }
+
+const average = (values: readonly number[]) => values.reduce((a, b) => a + b, 0) / values.length;

@@ -1,5 +1,5 @@
 import type { Cue } from '../results/visibilityResult.js';
-import { breakCue } from '../visibility/breakCue.js';
+import { type BandBreak, breakCue } from '../visibility/breakCue.js';
 import { colourCue } from '../visibility/colourCue.js';
 import { contrastSensitivity } from '../visibility/contrastSensitivity.js';
 import { cyclesPerDeg } from '../visibility/cyclesPerDeg.js';
@@ -7,12 +7,15 @@ import { directionCue } from '../visibility/directionCue.js';
 import { glueLineCue } from '../visibility/glueLineCue.js';
 import { grazingFactor } from '../visibility/grazingFactor.js';
 import { spacingCue } from '../visibility/spacingCue.js';
-import type { BandPair } from './bandAmplitudes.js';
+import { type BandPair, bandFrequenciesPerMm } from './bandAmplitudes.js';
 import { colourBandsMm } from './colourSteps.js';
 import type { WindowMeasures } from './lineMeasures.js';
 
 /** Each cue over its own threshold, unmasked; null where this stretch cannot tell. */
-export type CueStrengths = Record<Cue, number | null>;
+export interface CueStrengths extends Record<Exclude<Cue, 'break'>, number | null> {
+  /** The break of the lines, octave by octave (`bandFrequenciesPerMm`). */
+  readonly breaks: readonly (number | null)[];
+}
 
 /** Bands that share the lines' energy within this factor of the strongest are "the lines". */
 const sharingBands = 0.5;
@@ -25,20 +28,24 @@ const leastGlueWidthMm = 0.1;
  */
 export function windowCues(window: WindowMeasures, distanceMm: number): CueStrengths {
   const angle = meanAngle(window.angleARad, window.angleBRad);
-  const grazed = window.bands.map((band) => {
-    const f = cyclesPerDeg(1 / band.frequencyPerMm, distanceMm);
-    return { ...band, difference: band.difference * grazingFactor(f, angle) };
-  });
   const lines = strongest(window.bands, distanceMm);
   const { areaMm, peak } = window.ridge;
   const widthMm = Math.max(leastGlueWidthMm, Math.abs(areaMm / (peak || 1)));
   return {
-    break: window.bands.length > 0 ? breakCue(grazed, distanceMm) : null,
+    breaks: bandFrequenciesPerMm.map((nu) => {
+      const band = window.bands.find((b) => b.bandPerMm === nu);
+      return band ? breakCue([grazed(band, angle, distanceMm)], distanceMm) : null;
+    }),
     direction: lines && directionOf(window, lines, distanceMm),
     spacing: lines && spacingOf(window.bands),
     colour: colourCue(window.colourDeltaE[bandIndex(distanceMm)]),
     glueLine: glueLineCue({ contrast: areaMm / widthMm, widthMm, distanceMm }),
   };
+}
+
+function grazed(band: BandPair, angleRad: number, distanceMm: number): BandBreak {
+  const f = cyclesPerDeg(1 / band.frequencyPerMm, distanceMm);
+  return { ...band, difference: band.difference * grazingFactor(f, angleRad) };
 }
 
 /** Distance between grain lines on one side: the centre of the bands' energy, ln scale, mm. */
