@@ -41,8 +41,8 @@ const pages = [
   ['joints', 'Flatsawn oak', null],
   ['joints-drawer', 'Pine, with a drawer front', null],
   ['panel', 'Flatsawn oak', 'Panel'],
-  ['rip', 'Maple, before the rip', null],
-  ['candidates', 'Five boards', 'Candidates'],
+  // ['rip', 'Maple, before the rip', null],
+  // ['candidates', 'Five boards', 'Candidates'],
   ['boards', 'Five boards', null],
   ['sheet', 'Maple, before the rip', 'Shop sheet'],
 ];
@@ -63,7 +63,11 @@ try {
       await page.locator('nav.pages').waitFor();
       if (link) await page.getByRole('link', { name: link, exact: true }).click();
       if (name === 'panel') await page.locator('.pin').first().waitFor();
-      else await answered(page);
+      else {
+      await answered(page);
+      await page.waitForTimeout(500);
+      await answered(page);
+    }
       await page.waitForTimeout(900);
       await shoot(name);
       console.log(`${name}-${size}.jpg`);

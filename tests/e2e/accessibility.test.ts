@@ -66,7 +66,7 @@ describe.skipIf(!browserOrSkip())('every page', () => {
     await pinByHand(page, picture, '24', '15');
     for (const name of pages) {
       await page.getByRole('link', { name, exact: true }).click();
-      await page.waitForTimeout(800);
+      await page.waitForTimeout(300);
       faults[name] = await seriousFaults(page);
       small[name] = await smallTargets(page);
       const overflow = await page.evaluate(

@@ -57,7 +57,9 @@ async function wordsOf(page: Page): Promise<string[]> {
 
 /** Taps the panel at a place given in its own millimetres, at the whole view. */
 async function tapPanel(page: Page, xMm: number, yMm: number): Promise<void> {
-  const box = (await page.getByRole('application').boundingBox())!;
+  const panel = page.getByRole('application');
+  await panel.evaluate((element) => element.scrollIntoView({ block: 'start' }));
+  const box = (await panel.boundingBox())!;
   const scale = Math.min(box.width / lengthMm, box.height / widthMm);
   const left = box.x + (box.width - lengthMm * scale) / 2;
   const top = box.y + (box.height - widthMm * scale) / 2;

@@ -11,7 +11,7 @@ export function useGrain(photo: Photo, when: boolean): GrainResult | null {
   const have = useWorkbench(({ grains }) => grains[photo.id]);
   const fresh = useAnswer<GrainResult>(when ? photo : null, {
     question: { cellMm },
-    label: 'Reading the grain',
+    label: 'Grain strokes',
     start: (panel, progress) =>
       jobs.start('grain', { photo: panel, options: { cellMm } }, { progress }),
     keep: (photoId, answer) =>

@@ -62,6 +62,7 @@ export function ScoredPanel({ photo, project, panel, score, fresh, ask, grain }:
           />
           <LayerTicks />
           <ScaleWords />
+          <HandTools photo={photo} tool={tool} setTool={setTool} />
         </div>
         <div className="stack">
           <DistanceSlider settings={project.settings} />
@@ -69,7 +70,6 @@ export function ScoredPanel({ photo, project, panel, score, fresh, ask, grain }:
             {...{ placed, photo, units, moving, setMoving }}
             chosenId={chosen?.seam.id ?? null}
           />
-          <HandTools photo={photo} tool={tool} setTool={setTool} />
           <Basis panel={panel} photo={photo} score={score} />
           {score && (
             <ReportButtons
