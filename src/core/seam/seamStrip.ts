@@ -28,8 +28,8 @@ export function seamStrip(
   reachAMm: number,
   reachBMm: number,
 ): SeamStrip {
-  const rowsA = Math.max(2, Math.round(reachAMm * pxPerMm));
-  const rowsB = Math.max(2, Math.round(reachBMm * pxPerMm));
+  const rowsA = Math.round(reachAMm * pxPerMm);
+  const rowsB = Math.max(rowsA > 1 ? 0 : 2, Math.round(reachBMm * pxPerMm));
   const plane = createPlane(Math.max(2, Math.floor(frame.lengthMm * pxPerMm)), rowsA + rowsB);
   for (let j = 0; j < plane.height; j++) {
     const eta = (j + 0.5 - rowsA) / pxPerMm;

@@ -1,7 +1,7 @@
 import type { LabPlanes } from '../colour/labPlanes.js';
-import { gaussianGradient } from '../filter/gaussianGradient.js';
-import { type BlockTensor, blockTensor } from '../grain/blockTensor.js';
+import type { BlockTensor } from '../grain/blockTensor.js';
 import type { Plane } from '../image/plane.js';
+import { blockRowsPx, carriedBlocks } from './carriedBlocks.js';
 import type { CarriedProfile } from './carriedProfile.js';
 import type { SeamFrame } from './seamFrame.js';
 import { type SeamStrip, seamStrip } from './seamStrip.js';
@@ -37,9 +37,6 @@ export interface LineSide {
   readonly reading?: SideReading;
 }
 
-/** Scale at which grain direction is read: the ring lines need no more. */
-const grainPxPerMm = 3.5;
-
 /**
  * Reads the wood beside a seam.
  *
@@ -53,14 +50,43 @@ export function seamWood(
   reachBMm: number,
   maxReachMm = 32,
 ): SeamWood {
-  const a = Math.min(reachAMm, maxReachMm);
-  const b = Math.min(reachBMm, maxReachMm);
+  const unit = blockRowsPx(planes.pxPerMm);
+  const whole = (mm: number) => (Math.floor((mm * planes.pxPerMm) / unit) * unit) / planes.pxPerMm;
+  const a = whole(Math.min(reachAMm, maxReachMm));
+  const b = whole(Math.min(reachBMm, maxReachMm));
   const strip = seamStrip(planes.logLuminance, planes.pxPerMm, frame, planes.pxPerMm, a, b);
-  const blockPx = Math.max(1, Math.round(planes.pxPerMm));
-  const sigmaPx = Math.max(1, (1.2 / grainPxPerMm) * planes.pxPerMm);
-  const blocks = blockTensor(gaussianGradient(strip.plane, sigmaPx), blockPx, planes.pxPerMm);
+  const blocks = sideBlocks(strip);
   const labPxPerMm = planes.pxPerMm / planes.lab.reduceBy;
   const colour = (plane: Plane) => seamStrip(plane, labPxPerMm, frame, labPxPerMm, a, b);
   const { lightness, a: aStar, b: bStar } = planes.lab;
   return { frame, strip, blocks, lab: [colour(lightness), colour(aStar), colour(bStar)] };
+}
+
+/** Each side's own gradient products, one above the other. */
+function sideBlocks({ plane, pxPerMm, reachAMm }: SeamStrip): BlockTensor {
+  const seamRow = Math.round(reachAMm * pxPerMm);
+  const sides = [rowsOf(plane, 0, seamRow), rowsOf(plane, seamRow, plane.height)]
+    .filter((side) => side.height >= blockRowsPx(pxPerMm))
+    .map((side) => carriedBlocks(side, pxPerMm));
+  const joined = (pick: (side: BlockTensor) => Float32Array) => {
+    const out = new Float32Array(sides.reduce((n, side) => n + pick(side).length, 0));
+    let at = 0;
+    for (const side of sides) {
+      out.set(pick(side), at);
+      at += pick(side).length;
+    }
+    return out;
+  };
+  return {
+    width: sides[0].width,
+    height: sides.reduce((n, side) => n + side.height, 0),
+    stepMm: sides[0].stepMm,
+    jxx: joined((side) => side.jxx),
+    jxy: joined((side) => side.jxy),
+    jyy: joined((side) => side.jyy),
+  };
+}
+
+function rowsOf({ width, data }: Plane, from: number, to: number): Plane {
+  return { width, height: to - from, data: data.subarray(from * width, to * width) };
 }

@@ -26,8 +26,8 @@ export interface SideWindow {
 
 /** About a degree of visual angle at 600 mm along the seam, half a degree into the board. */
 export const defaultSideWindow: SideWindow = {
-  alongSigmaMm: 5,
-  acrossSigmaMm: 5,
+  alongSigmaMm: 3,
+  acrossSigmaMm: 4,
   clearMm: 1.2,
   deepestMm: 15,
 };

@@ -1,0 +1,52 @@
+import { averageDown } from '../filter/averageDown.js';
+import { gaussianBlur } from '../filter/gaussianBlur.js';
+import { gaussianGradient } from '../filter/gaussianGradient.js';
+import { type BlockTensor, blockTensor } from '../grain/blockTensor.js';
+import { carryAlongGrain } from '../grain/carryAlongGrain.js';
+import type { Plane } from '../image/plane.js';
+
+/** Scale at which grain direction is read: the ring lines need no more, px/mm. */
+const grainPxPerMm = 3.5;
+const firstSlopeMm = 0.5;
+const slopeMm = 0.35;
+/** Window of the first look, and length over which lines are then carried, mm. */
+const windowMm = 3;
+const carryMm = 5;
+
+/**
+ * Gradient products of the ring lines of one board, free of pores and fibre: a first direction,
+ * the picture averaged along it, products of that. Done for each side of a seam by itself, so
+ * that nothing of the other board is carried in.
+ *
+ * @param wood one side's log luminance. @param pxPerMm its scale.
+ */
+export function carriedBlocks(wood: Plane, pxPerMm: number): BlockTensor {
+  const factor = Math.max(1, Math.round(pxPerMm / grainPxPerMm));
+  const source = factor > 1 ? averageDown(wood, factor) : wood;
+  const scale = pxPerMm / factor;
+  const blockPx = Math.max(1, Math.round(scale));
+  const first = blockTensor(gaussianGradient(source, firstSlopeMm * scale), blockPx, scale);
+  const lines = carryAlongGrain(source, directions(first, blockPx), carryMm * scale);
+  return blockTensor(gaussianGradient(lines, Math.max(0.7, slopeMm * scale)), blockPx, scale);
+}
+
+/** Rows that a side must be a whole multiple of, so that blocks end at the seam, px. */
+export function blockRowsPx(pxPerMm: number): number {
+  const factor = Math.max(1, Math.round(pxPerMm / grainPxPerMm));
+  return factor * Math.max(1, Math.round(pxPerMm / factor));
+}
+
+function directions(blocks: BlockTensor, blockPx: number) {
+  const { width, height, stepMm } = blocks;
+  const smooth = (data: Float32Array) =>
+    gaussianBlur({ width, height, data }, windowMm / stepMm).data;
+  const [xx, xy, yy] = [smooth(blocks.jxx), smooth(blocks.jxy), smooth(blocks.jyy)];
+  const across = xx.map((v, i) => 0.5 * Math.atan2(2 * xy[i], v - yy[i]));
+  return {
+    width,
+    height,
+    blockPx,
+    cos: across.map((a) => -Math.sin(a)),
+    sin: across.map(Math.cos),
+  };
+}
