@@ -78,6 +78,10 @@ export function BoardStack({ photos, boards, joints, chosenId, onChoose }: Board
             onClick={() => onChoose(photo.id)}
           >
             <BoardPicture board={boards.get(photo.id)!} turned={photo.turned} />
+            <span className="board-name">
+              {photo.name}
+              {photo.turned ? ' ↻' : ''}
+            </span>
           </button>
         ))}
       </div>

@@ -1,0 +1,69 @@
+import type { Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { type Bench, browserOrSkip, openBench, watchErrors } from './support/openBench.js';
+
+let bench: Bench;
+let page: Page;
+let errors: string[];
+
+const order = () =>
+  page
+    .locator('.board')
+    .evaluateAll((boards) =>
+      boards.map((board) =>
+        (board.getAttribute('aria-label') ?? '').replace(/, \d+ from the top/, ''),
+      ),
+    );
+const judged = () => page.locator('h1.answer[aria-busy=false]').waitFor({ timeout: 30_000 });
+
+describe.skipIf(!browserOrSkip())('boards on the page', () => {
+  beforeAll(async () => {
+    bench = await openBench();
+    page = await (await bench.freshContext()).newPage();
+    errors = watchErrors(page);
+    await page.goto(bench.app.url);
+    await page.locator('button.card').filter({ hasText: 'Five boards' }).click();
+    await judged();
+  });
+  afterAll(() => bench?.close());
+
+  it('lie as they were photographed, with every joint judged', async () => {
+    expect(await order()).toEqual(['board-1', 'board-2', 'board-3', 'board-4', 'board-5']);
+    expect(await page.locator('.rail rect.bar').count()).toBe(4);
+    expect(await page.locator('h1').textContent()).toMatch(
+      /^Four joints\. The worst, between board-\d and/,
+    );
+  });
+
+  it('are dragged into another order in one step, and undo brings them back', async () => {
+    const boards = page.locator('.board');
+    await boards.first().evaluate((element) => element.scrollIntoView({ block: 'start' }));
+    const from = (await boards.nth(2).boundingBox())!;
+    const to = (await boards.nth(0).boundingBox())!;
+    const x = from.x + 200;
+    await page.mouse.move(x, from.y + from.height / 2);
+    await page.mouse.down();
+    await page.mouse.move(x, to.y + to.height / 3, { steps: 25 });
+    await page.mouse.up();
+    expect(await order()).toEqual(['board-3', 'board-1', 'board-2', 'board-4', 'board-5']);
+    await judged();
+    await page.getByRole('button', { name: 'Undo: Move a board' }).click();
+    expect(await order()).toEqual(['board-1', 'board-2', 'board-3', 'board-4', 'board-5']);
+  });
+
+  it('are turned and moved by buttons, and a turn shows in the joints', async () => {
+    await judged();
+    const bars = () =>
+      page
+        .locator('.rail rect.bar')
+        .evaluateAll((all) => all.map((bar) => bar.getAttribute('width')));
+    const before = await bars();
+    await page.getByRole('button', { name: 'board-2, 2 from the top' }).click();
+    await page.getByRole('button', { name: 'Turn end for end' }).click();
+    await judged();
+    await expect.poll(bars).not.toEqual(before);
+    await page.getByRole('button', { name: 'Down', exact: true }).click();
+    expect((await order())[2]).toBe('board-2, turned end for end');
+    expect(errors).toEqual([]);
+  });
+});
