@@ -1,35 +1,19 @@
-import type { Cue } from '../results/visibilityResult.js';
-import { cubicSum } from '../visibility/cubicSum.js';
-import { maskCue } from '../visibility/maskCue.js';
-import { poolCues } from '../visibility/poolCues.js';
-import { bandFrequenciesPerMm } from './bandAmplitudes.js';
+import { aboveFigure } from './cueFigure.js';
 import type { LineMeasures } from './lineMeasures.js';
+import {
+  type ChannelSums,
+  channels,
+  ownFigures,
+  type PooledVisibility,
+  poolChannels,
+  visibilityFromSums,
+} from './visibilityFromSums.js';
 import { type CueStrengths, windowCues } from './windowCues.js';
 
-/** Visibility of one seam at one distance. */
-export interface SeamVisibility {
-  /** Cubic mean over the windows. */
-  readonly v: number | null;
-  readonly cue: Cue | null;
-  readonly windows: readonly { readonly v: number | null; readonly cue: Cue | null }[];
+/** Visibility of one seam at one distance: the cubic mean over its windows, and theirs. */
+export interface SeamVisibility extends PooledVisibility {
+  readonly windows: readonly PooledVisibility[];
 }
-
-/** One thing the eye may catch, masked by the same thing in the boards: a cue, or one octave of the break. */
-interface Channel {
-  readonly cue: Cue;
-  readonly strength: (window: CueStrengths) => number | null;
-}
-
-const channels: readonly Channel[] = [
-  ...bandFrequenciesPerMm.map((_, k) => ({
-    cue: 'break' as const,
-    strength: (w: CueStrengths) => w.breaks[k],
-  })),
-  ...(['direction', 'spacing', 'colour', 'glueLine'] as const).map((cue) => ({
-    cue,
-    strength: (w: CueStrengths) => w[cue],
-  })),
-];
 
 /**
  * Visibility of a seam for an eye at distanceMm.
@@ -51,63 +35,27 @@ export function seamVisibility(
   distanceMm: number,
 ): SeamVisibility {
   const here = seam.windows.map((window) => windowCues(window, distanceMm));
-  const elsewhere = own.map((line) => line.windows.map((w) => windowCues(w, distanceMm)));
-  const judged =
-    own.length > 0 ? channels : channels.filter((c) => c.cue === 'colour' || c.cue === 'glueLine');
-  const figures = judged.map((channel) => figureOf(elsewhere, channel));
-  const whole = judged.map((channel, k) => {
-    const cubes = here.map(channel.strength).filter(told).map(cube);
-    const { usual, spread, rms } = figures[k];
-    return cubes.length === 0 ? null : above(average(cubes), usual + 2 * spread, rms);
-  });
+  const elsewhere = own.map((line) => sumsOf(line.windows.map((w) => windowCues(w, distanceMm))));
+  const figures = ownFigures(elsewhere);
   const windows = here.map((x) =>
-    poolCues(
-      byCue(
-        judged,
-        judged.map((channel, k) => {
-          const value = channel.strength(x);
-          return value === null ? null : above(cube(value), figures[k].usual, figures[k].rms);
-        }),
-      ),
+    poolChannels(
+      channels.map(({ strength }, k) => {
+        const value = strength(x);
+        const figure = figures[k];
+        return value === null || !figure ? null : aboveFigure(value ** 3, figure, 0);
+      }),
     ),
   );
-  return { ...poolCues(byCue(judged, whole)), windows };
+  return { ...visibilityFromSums(sumsOf(here), elsewhere), windows };
 }
 
-/** Channels of one cue pooled by cubes. */
-function byCue(
-  judged: readonly Channel[],
-  values: readonly (number | null)[],
-): { [cue in Cue]?: number | null } {
-  const out: { [cue in Cue]?: number | null } = {};
-  judged.forEach(({ cue }, k) => {
-    out[cue] = cubicSum([out[cue] ?? null, values[k]]);
+function sumsOf(line: readonly CueStrengths[]): ChannelSums {
+  return channels.map(({ strength }) => {
+    const told = line.map(strength).filter((x) => x !== null);
+    return {
+      count: told.length,
+      squares: told.reduce((sum, x) => sum + x * x, 0),
+      cubes: told.reduce((sum, x) => sum + x ** 3, 0),
+    };
   });
-  return out;
 }
-
-const told = (value: number | null): value is number => value !== null;
-const cube = (value: number) => value ** 3;
-const above = (cubed: number, usual: number, rms: number) =>
-  maskCue(Math.cbrt(Math.max(0, cubed - usual)), rms);
-
-interface OwnFigure {
-  /** Mean of x^3 over lines with no seam, and its spread from line to line. */
-  readonly usual: number;
-  readonly spread: number;
-  readonly rms: number;
-}
-
-function figureOf(lines: readonly (readonly CueStrengths[])[], { strength }: Channel): OwnFigure {
-  const values = lines.map((line) => line.map(strength).filter(told)).filter((v) => v.length > 0);
-  if (values.length === 0) return { usual: 0, spread: 0, rms: 0 };
-  const cubes = values.map((line) => average(line.map(cube)));
-  const usual = average(cubes);
-  return {
-    usual,
-    spread: Math.sqrt(average(cubes.map((c) => (c - usual) ** 2))),
-    rms: Math.sqrt(average(values.flat().map((v) => v * v))),
-  };
-}
-
-const average = (values: readonly number[]) => values.reduce((a, b) => a + b, 0) / values.length;

@@ -1,0 +1,72 @@
+import type { Cue } from '../results/visibilityResult.js';
+import { cubicSum } from '../visibility/cubicSum.js';
+import { poolCues } from '../visibility/poolCues.js';
+import { bandFrequenciesPerMm } from './bandAmplitudes.js';
+import { aboveFigure, type CueSums, type OwnFigure, ownFigure } from './cueFigure.js';
+import type { CueStrengths } from './windowCues.js';
+
+/** One thing the eye may catch, masked by the same thing in the boards: a cue, or one octave of the break. */
+export interface Channel {
+  readonly cue: Cue;
+  readonly strength: (window: CueStrengths) => number | null;
+}
+
+export const channels: readonly Channel[] = [
+  ...bandFrequenciesPerMm.map((_, k) => ({
+    cue: 'break' as const,
+    strength: (w: CueStrengths) => w.breaks[k],
+  })),
+  ...(['direction', 'spacing', 'colour', 'glueLine'] as const).map((cue) => ({
+    cue,
+    strength: (w: CueStrengths) => w[cue],
+  })),
+];
+
+/** Sums over a line, or a part of one: one entry per channel. */
+export type ChannelSums = readonly CueSums[];
+
+/** Strongest cue and pooled visibility. */
+export interface PooledVisibility {
+  readonly v: number | null;
+  readonly cue: Cue | null;
+}
+
+/**
+ * Visibility of a line, or of any part of one, from the sums of its channels; see
+ * `seamVisibility` for what it means.
+ *
+ * @param seam along the joint. @param own along lines of the same boards with no joint.
+ */
+export function visibilityFromSums(
+  seam: ChannelSums,
+  own: readonly ChannelSums[],
+): PooledVisibility {
+  const figures = ownFigures(own);
+  return poolChannels(
+    seam.map(({ count, cubes }, k) => {
+      const figure = figures[k];
+      return figure && count > 0 ? aboveFigure(cubes / count, figure, 2) : null;
+    }),
+  );
+}
+
+/**
+ * The boards' own figure in every channel. With no line to tell it, only colour and glue line can
+ * be judged: null for the others.
+ */
+export function ownFigures(own: readonly ChannelSums[]): (OwnFigure | null)[] {
+  return channels.map(({ cue }, k) =>
+    own.length > 0 || cue === 'colour' || cue === 'glueLine'
+      ? ownFigure(own.map((line) => line[k]))
+      : null,
+  );
+}
+
+/** Channels of one cue pooled by cubes, then the cues. */
+export function poolChannels(values: readonly (number | null)[]): PooledVisibility {
+  const byCue: { [cue in Cue]?: number | null } = {};
+  channels.forEach(({ cue }, k) => {
+    byCue[cue] = cubicSum([byCue[cue] ?? null, values[k]]);
+  });
+  return poolCues(byCue);
+}
