@@ -1,0 +1,68 @@
+import type { CutLoss } from '../../core/rip/frontCut.js';
+import type { RipCost } from '../../core/rip/ripCurve.js';
+import type {
+  FrontAnswer,
+  FrontPanel,
+  FrontQuestion,
+  FrontReply,
+  FrontRequest,
+} from './frontMessages.js';
+import FrontWorker from './frontWorker.js?worker';
+
+/** What the bench tells as answers come in. */
+export interface FrontListener {
+  onCurve(loss: CutLoss, curve: readonly RipCost[]): void;
+  onFront(answer: FrontAnswer): void;
+  onProblem(message: string): void;
+}
+
+/** A panel on which fronts are tried: asked again and again while one is dragged. */
+export interface FrontBench {
+  askCurve(loss: CutLoss): void;
+  /** Only the newest question is answered; older ones that wait are dropped. */
+  askFront(question: FrontQuestion): void;
+  close(): void;
+}
+
+/** Reads a panel in a worker of its own and keeps it there, so that each try is quick. */
+export function openFrontBench(panel: FrontPanel, listener: FrontListener): FrontBench {
+  const worker = new FrontWorker();
+  let busy = true;
+  let nextFront: FrontQuestion | null = null;
+  let nextCurve: CutLoss | null = null;
+  const send = (request: FrontRequest) => {
+    busy = true;
+    worker.postMessage(request);
+  };
+  const goOn = () => {
+    busy = false;
+    if (nextFront) {
+      const question = nextFront;
+      nextFront = null;
+      send({ kind: 'front', question });
+    } else if (nextCurve) {
+      const loss = nextCurve;
+      nextCurve = null;
+      send({ kind: 'curve', loss });
+    }
+  };
+  worker.addEventListener('message', ({ data }: MessageEvent<FrontReply>) => {
+    if (data.kind === 'curve') listener.onCurve(data.loss, data.curve);
+    if (data.kind === 'front') listener.onFront(data.answer);
+    if (data.kind === 'failed') listener.onProblem(data.message);
+    goOn();
+  });
+  worker.addEventListener('error', ({ message }) => listener.onProblem(message));
+  send({ kind: 'panel', panel });
+  return {
+    askCurve(loss) {
+      nextCurve = loss;
+      if (!busy) goOn();
+    },
+    askFront(question) {
+      nextFront = question;
+      if (!busy) goOn();
+    },
+    close: () => worker.terminate(),
+  };
+}

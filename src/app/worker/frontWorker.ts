@@ -1,0 +1,31 @@
+import { SeamgrainError } from '../../core/errors.js';
+import { type ForecastLines, forecastLines } from '../../core/rip/forecastLines.js';
+import { ripLossMm } from '../../core/rip/frontCut.js';
+import { ripCurve } from '../../core/rip/ripCurve.js';
+import { panelPlanes } from '../../core/seam/panelPlanes.js';
+import type { FrontReply, FrontRequest } from './frontMessages.js';
+import { judgeFront } from './judgeFront.js';
+
+let lines: ForecastLines | null = null;
+
+function answer(request: FrontRequest): FrontReply {
+  if (request.kind === 'panel') {
+    const { photo, distanceMm, leftOut } = request.panel;
+    lines = forecastLines(panelPlanes(photo), photo, distanceMm, leftOut);
+    return { kind: 'ready' };
+  }
+  if (!lines) throw new SeamgrainError('internal', 'The panel has not been read yet.');
+  if (request.kind === 'front')
+    return { kind: 'front', answer: judgeFront(lines, request.question) };
+  const { loss } = request;
+  return { kind: 'curve', loss, curve: ripCurve(lines, ripLossMm(loss)) };
+}
+
+self.addEventListener('message', ({ data }: MessageEvent<FrontRequest>) => {
+  try {
+    self.postMessage(answer(data));
+  } catch (thrown) {
+    const message = thrown instanceof Error ? thrown.message : String(thrown);
+    self.postMessage({ kind: 'failed', of: data.kind, message } satisfies FrontReply);
+  }
+});

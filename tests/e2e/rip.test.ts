@@ -1,0 +1,77 @@
+import type { Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { type Bench, browserOrSkip, openBench, watchErrors } from './support/openBench.js';
+
+let bench: Bench;
+let page: Page;
+let errors: string[];
+
+const words = () => page.locator('.segments').textContent();
+
+describe.skipIf(!browserOrSkip())('before the rip', () => {
+  beforeAll(async () => {
+    bench = await openBench();
+    page = await (await bench.freshContext()).newPage();
+    errors = watchErrors(page);
+    await page.goto(bench.app.url);
+    await page.locator('button.card').filter({ hasText: 'Maple, before the rip' }).click();
+    await page.locator('h1.answer[aria-busy=false]').waitFor({ timeout: 30_000 });
+    await page.locator('.rail svg path').first().waitFor({ state: 'attached', timeout: 30_000 });
+  });
+  afterAll(() => bench?.close());
+
+  it('says what the front costs where it lies, joint by joint', async () => {
+    expect(await page.locator('h1').textContent()).toMatch(/^With the front here/);
+    expect(await page.locator('.segments li').count()).toBe(8);
+  });
+
+  it('answers a dragged front at least ten times a second, and exactly once it rests', async () => {
+    const rate = await page.locator('.front-handle').evaluate(async (handle) => {
+      const box = handle.getBoundingClientRect();
+      const at = (x: number, y: number) => ({
+        pointerId: 1,
+        bubbles: true,
+        clientX: box.left + box.width / 2 + x,
+        clientY: box.top + box.height / 2 + y,
+        buttons: 1,
+      });
+      handle.setPointerCapture = () => {};
+      handle.dispatchEvent(new PointerEvent('pointerdown', at(0, 0)));
+      performance.clearMarks('front judged');
+      const start = performance.now();
+      while (performance.now() - start < 2500) {
+        const t = (performance.now() - start) / 1000;
+        handle.dispatchEvent(
+          new PointerEvent('pointermove', at(40 * Math.sin(t), 50 * Math.sin(2 * t))),
+        );
+        await new Promise((resolve) => setTimeout(resolve, 16));
+      }
+      const seconds = (performance.now() - start) / 1000;
+      const answers = performance.getEntriesByName('front judged').length;
+      handle.dispatchEvent(new PointerEvent('pointerup', at(0, 0)));
+      return answers / seconds;
+    });
+    console.log(`answers a second while dragging: ${rate.toFixed(1)}`);
+    expect(rate).toBeGreaterThan(10);
+    await page.waitForTimeout(800);
+    const atRest = await words();
+    await page.reload();
+    await page.locator('h1.answer[aria-busy=false]').waitFor({ timeout: 30_000 });
+    expect(await words()).toBe(atRest);
+  });
+
+  it('moves by keys, and a wider kerf is judged anew', async () => {
+    const top = page.getByLabel('Front from the top');
+    const before = await top.inputValue();
+    await page.locator('.front-handle').focus();
+    await page.keyboard.press('Shift+ArrowDown');
+    expect(await top.inputValue()).not.toBe(before);
+    const calm = await page.locator('.rail svg').innerHTML();
+    await page.getByLabel('Kerf of this saw').fill('1/4');
+    await page.getByLabel('Kerf of this saw').press('Enter');
+    await expect
+      .poll(() => page.locator('.rail svg').innerHTML(), { timeout: 15_000 })
+      .not.toBe(calm);
+    expect(errors).toEqual([]);
+  });
+});
