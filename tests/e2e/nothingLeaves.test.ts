@@ -2,6 +2,7 @@ import { readFile } from 'node:fs/promises';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { drawnPanel } from './support/drawnPanel.js';
 import { keepRequests } from './support/keepRequests.js';
+import { keptFor } from './support/keptFor.js';
 import { type Bench, browserOrSkip, openBench, watchErrors } from './support/openBench.js';
 import { pinByHand } from './support/pinByHand.js';
 
@@ -78,6 +79,25 @@ describe.skipIf(!browserOrSkip())('the page', () => {
     await pinByHand(page, picture, '600 mm', '375 mm');
     await page.getByRole('link', { name: 'Shop sheet' }).click();
     await page.getByText('upper rail').first().waitFor();
+    await context.close();
+  });
+
+  it('says so when a part of it cannot be loaded, and goes on when it can', async () => {
+    const context = await bench.freshContext({ serviceWorkers: 'block' });
+    await context.route('**/*.wasm', (route) => route.abort());
+    const page = await context.newPage();
+    await page.goto(bench.app.url);
+    await page.setInputFiles('input[data-part=choose]', picture);
+    await page.getByText('No outline stood out').waitFor();
+    await page.getByLabel('Length, left to right').fill('24');
+    await page.getByLabel('Width, top to bottom').fill('15');
+    await page.getByLabel('Width, top to bottom').press('Enter');
+    await page.getByRole('button', { name: 'This is the panel' }).click();
+    await page.getByText('Squaring the panel up did not work. Nothing you did is lost.').waitFor();
+    await keptFor(page, 'rails kept');
+    await context.unroute('**/*.wasm');
+    await page.reload();
+    await page.getByRole('application').waitFor();
     await context.close();
   });
 

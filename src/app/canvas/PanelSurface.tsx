@@ -51,7 +51,7 @@ export function PanelSurface(props: PanelSurfaceProps) {
           style={{ aspectRatio: `${widthMm} / ${heightMm}`, maxHeight: '72vh' }}
           role="application"
           aria-roledescription="panel picture"
-          aria-label={`${label}. Arrow keys move, plus and minus zoom, 0 shows the whole.`}
+          aria-label={`${label}. Arrow keys move, plus and minus zoom, 0 shows the whole, Enter taps the middle.`}
           // biome-ignore lint/a11y/noNoninteractiveTabindex: the picture pans and zooms by keys
           tabIndex={0}
           {...handlers}

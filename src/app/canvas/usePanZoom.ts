@@ -113,6 +113,10 @@ export function usePanZoom(extent: Extent, { onTap, onHover }: PanZoomOptions) {
     },
     onPointerLeave: () => onHover?.(null),
     onKeyDown(event: React.KeyboardEvent) {
+      if (event.key === 'Enter' && event.target === event.currentTarget) {
+        onTap?.(toPanel({ x: size.width / 2, y: size.height / 2 }));
+        return;
+      }
       const next = keyStep(event.key, latest.current, size);
       if (!next || event.ctrlKey || event.metaKey || event.altKey) return;
       event.preventDefault();

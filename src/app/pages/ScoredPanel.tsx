@@ -59,6 +59,7 @@ export function ScoredPanel({ photo, project, panel, score, fresh, ask, grain }:
         <div className="stack">
           <ScoredPicture
             {...{ photo, panel, score, placed, chosen, grain, units, headline, tool, moving }}
+            onUsed={() => setTool('look')}
           />
           <LayerTicks />
           <ScaleWords />

@@ -31,18 +31,24 @@ export interface ScoredPictureProps {
   readonly headline: string;
   readonly tool: Tool;
   readonly moving: boolean;
+  /** The tool has done what it does. */
+  readonly onUsed: () => void;
 }
 
 /** The panel with its joints, the rail beside it, the strip under it, and what a place says. */
 export function ScoredPicture(props: ScoredPictureProps) {
-  const { photo, panel, score, placed, chosen, grain, units, headline, tool, moving } = props;
+  const { photo, panel, score, placed, chosen, grain, units, headline, tool, moving, onUsed } =
+    props;
   const layers = useWorkbench((state) => state.layers);
   const [at, setAt] = useState<PanelPoint | null>(null);
   const [alongMm, setAlongMm] = useState<number | null>(null);
   const { widthMm, heightMm } = panel.panel;
 
   const tap = ({ xMm, yMm }: PanelPoint) => {
-    if (applyTool(tool, photo.id, { width: widthMm, height: heightMm }, xMm, yMm)) return;
+    if (applyTool(tool, photo.id, { width: widthMm, height: heightMm }, xMm, yMm)) {
+      onUsed();
+      return;
+    }
     setAt({ xMm, yMm });
     const near = nearestSeam(placed, xMm, yMm);
     if (!near) return;

@@ -5,7 +5,7 @@ import { useWorkbench } from '../state/workbench.js';
 import { keepProject } from './keepProject.js';
 import type { KeptPicture } from './openDatabase.js';
 
-const pauseMs = 400;
+const pauseMs = 200;
 let timer: ReturnType<typeof setTimeout> | null = null;
 let lastKept: unknown = null;
 let lastScores: unknown = null;
