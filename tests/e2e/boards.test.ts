@@ -66,4 +66,16 @@ describe.skipIf(!browserOrSkip())('boards on the page', () => {
     expect((await order())[2]).toBe('board-2, turned end for end');
     expect(errors).toEqual([]);
   });
+
+  it('stand side by side as candidates, ranked, and one is taken to the rip', async () => {
+    await page.getByRole('link', { name: 'Candidates' }).click();
+    await judged();
+    expect(await page.locator('.candidate').count()).toBe(5);
+    const first = page.locator('.candidate').first();
+    const name = (await first.locator('strong').textContent())!.replace('1. ', '');
+    expect(await page.locator('h1').textContent()).toContain(`${name} loses least`);
+    await first.getByRole('button', { name: `Place a front on ${name}` }).click();
+    await page.locator('.front-handle').waitFor();
+    expect(await page.locator('.photo-row button[aria-pressed=true]').textContent()).toBe(name);
+  });
 });
