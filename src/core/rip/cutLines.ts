@@ -1,0 +1,72 @@
+import type { LineMeasures } from '../seam/lineMeasures.js';
+import { ownDistancesMm } from '../seam/ownLines.js';
+import type { SeamReach } from '../seam/seamReach.js';
+import type { SeamWood } from '../seam/seamWood.js';
+import { type LineSums, lineSums } from './lineSums.js';
+import { panelRows } from './panelRows.js';
+import { type LocalGrain, localGrain } from './windowByAngle.js';
+
+/** A joint that would be, ready to be summed over any part of it. */
+export interface JointLine {
+  readonly sums: LineSums;
+  readonly grain: readonly (LocalGrain | null)[];
+  /** Middle of each stretch, mm along the line. */
+  readonly atMm: readonly number[];
+}
+
+/** Joints and uncut lines that run one way over the panel, each read once and kept as sums. */
+export interface CutLines {
+  readonly distanceMm: number;
+  /** The joint of the edges at etaA and etaB, side A moved by slideMm. */
+  joint(etaAMm: number, etaBMm: number, slideMm: number): JointLine;
+  /** The same with all that was measured; not kept. */
+  measured(etaAMm: number, etaBMm: number, slideMm: number): LineMeasures;
+  /** The boards' own lines that the joint is judged against. */
+  own(etaAMm: number, etaBMm: number, reach: SeamReach): LineSums[];
+  /** The same with all that was measured; not kept. */
+  ownMeasured(etaAMm: number, etaBMm: number, reach: SeamReach): LineMeasures[];
+}
+
+/**
+ * @param wood the whole panel, eta from its edge. @param keep which places count (not a marked knot).
+ */
+export function cutLines(
+  wood: SeamWood,
+  distanceMm: number,
+  keep: (atMm: number, etaMm: number) => boolean,
+): CutLines {
+  const rows = panelRows(wood, (distanceMm * Math.PI) / 180);
+  const joints = new Map<string, JointLine>();
+  const uncut = new Map<number, LineSums>();
+  const ownAt = (eta: number) => {
+    const key = Math.round(eta * 1e4);
+    const known = uncut.get(key);
+    if (known) return known;
+    const sums = lineSums(rows.uncut(eta), distanceMm, (at) => keep(at, eta));
+    uncut.set(key, sums);
+    return sums;
+  };
+  const etas = (a: number, b: number, reach: SeamReach) => {
+    const away = ownDistancesMm(reach);
+    return [...away.a.map((d) => a - d), ...away.b.map((d) => b + d)];
+  };
+  return {
+    distanceMm,
+    joint(a, b, slideMm) {
+      const key = `${a.toFixed(4)} ${b.toFixed(4)} ${slideMm.toFixed(4)}`;
+      const known = joints.get(key);
+      if (known) return known;
+      const line = rows.joint(a, b, slideMm);
+      const joint = {
+        sums: lineSums(line, distanceMm, (at) => keep(at, (a + b) / 2)),
+        grain: line.windows.map((window) => localGrain(window, distanceMm)),
+        atMm: line.windows.map((window) => window.atMm),
+      };
+      joints.set(key, joint);
+      return joint;
+    },
+    measured: (a, b, slideMm) => rows.joint(a, b, slideMm),
+    own: (a, b, reach) => etas(a, b, reach).map(ownAt),
+    ownMeasured: (a, b, reach) => etas(a, b, reach).map((eta) => rows.uncut(eta)),
+  };
+}
