@@ -41,8 +41,8 @@ const pages = [
   ['joints', 'Flatsawn oak', null],
   ['joints-drawer', 'Pine, with a drawer front', null],
   ['panel', 'Flatsawn oak', 'Panel'],
-  // ['rip', 'Maple, before the rip', null],
-  // ['candidates', 'Five boards', 'Candidates'],
+  ['rip', 'Maple, before the rip', null],
+  ['candidates', 'Five boards', 'Candidates'],
   ['boards', 'Five boards', null],
   ['sheet', 'Maple, before the rip', 'Shop sheet'],
 ];

@@ -10,6 +10,8 @@ export interface FrontHandleProps {
   /** Called while dragging; the moves of one drag share a gesture. */
   readonly onMove: (to: FrontPlace, gesture: string) => void;
   readonly label?: string;
+  /** Drawn thinly, so that the joints under it can be judged. */
+  readonly faint?: boolean;
 }
 
 const steps: Readonly<Record<string, readonly [number, number]>> = {
@@ -21,7 +23,7 @@ const steps: Readonly<Record<string, readonly [number, number]>> = {
 
 /** The front on the panel: dragged by finger or mouse, or moved by a millimetre a key. */
 export function FrontHandle(props: FrontHandleProps) {
-  const { place, widthMm, heightMm, frame, onMove, label = 'The front' } = props;
+  const { place, widthMm, heightMm, frame, onMove, label = 'The front', faint = false } = props;
   const grip = useRef<{ x: number; y: number; place: FrontPlace; gesture: string } | null>(null);
   const letGo = () => {
     grip.current = null;
@@ -29,7 +31,7 @@ export function FrontHandle(props: FrontHandleProps) {
   return (
     <button
       type="button"
-      className="front-handle"
+      className={`front-handle${faint ? ' faint' : ''}`}
       style={{
         left: frame.panel.x + place.xMm * frame.scale,
         top: frame.panel.y + place.yMm * frame.scale,

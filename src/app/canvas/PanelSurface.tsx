@@ -1,5 +1,6 @@
 import { type ReactNode, useEffect, useRef } from 'react';
 import type { ScoreFrame } from '../../report/score/scoreFrame.js';
+import type { ViewTransform } from '../geometry/viewTransform.js';
 import type { Drawable } from '../images/drawableOf.js';
 import { drawPicture } from './drawPicture.js';
 import { screenFrame } from './screenFrame.js';
@@ -23,11 +24,14 @@ export interface PanelSurfaceProps {
   /** What varies along the length, under the panel at the same x. */
   readonly strip?: ((frame: ScoreFrame) => ReactNode) | undefined;
   readonly corner?: ReactNode;
+  /** Draws more on the picture's own canvas, under the marks. */
+  readonly overpaint?: (canvas: HTMLCanvasElement, view: ViewTransform) => void;
 }
 
 /** The panel itself, large, with everything else lined up to it. */
 export function PanelSurface(props: PanelSurfaceProps) {
-  const { widthMm, heightMm, drawable, label, marks, handles, rail, strip, corner } = props;
+  const { widthMm, heightMm, drawable, label, marks, handles, rail, strip, corner, overpaint } =
+    props;
   const { surface, view, size, handlers, zoom, whole, isWhole } = usePanZoom(
     { width: widthMm, height: heightMm },
     {
@@ -38,8 +42,10 @@ export function PanelSurface(props: PanelSurfaceProps) {
   const frame = screenFrame(view, { width: widthMm, height: heightMm }, size.width);
   const canvas = useRef<HTMLCanvasElement>(null);
   useEffect(() => {
-    if (canvas.current && size.width) drawPicture(canvas.current, drawable, widthMm, view);
-  }, [drawable, widthMm, view, size.width]);
+    if (!canvas.current || !size.width) return;
+    drawPicture(canvas.current, drawable, widthMm, view);
+    overpaint?.(canvas.current, view);
+  }, [drawable, widthMm, view, size.width, overpaint]);
 
   return (
     <div className="stack">
