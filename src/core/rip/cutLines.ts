@@ -1,5 +1,5 @@
 import type { LineMeasures } from '../seam/lineMeasures.js';
-import { ownDistancesMm } from '../seam/ownLines.js';
+import { keptWindows, ownDistancesMm } from '../seam/ownLines.js';
 import type { SeamReach } from '../seam/seamReach.js';
 import type { SeamWood } from '../seam/seamWood.js';
 import { type LineSums, lineSums } from './lineSums.js';
@@ -65,8 +65,14 @@ export function cutLines(
       joints.set(key, joint);
       return joint;
     },
-    measured: (a, b, slideMm) => rows.joint(a, b, slideMm),
+    measured(a, b, slideMm) {
+      const line = rows.joint(a, b, slideMm);
+      return keptWindows(line, (at) => keep(at, (a + b) / 2)) ?? line;
+    },
     own: (a, b, reach) => etas(a, b, reach).map(ownAt),
-    ownMeasured: (a, b, reach) => etas(a, b, reach).map((eta) => rows.uncut(eta)),
+    ownMeasured: (a, b, reach) =>
+      etas(a, b, reach)
+        .map((eta) => keptWindows(rows.uncut(eta), (at) => keep(at, eta)))
+        .filter((line) => line !== null),
   };
 }

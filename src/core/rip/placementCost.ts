@@ -42,27 +42,27 @@ export function placementCost(
 export function segmentCost(
   lines: ForecastLines,
   front: FrontPlace,
-  { kind, etaAMm, etaBMm, slideMm, fromMm, toMm }: FrontSegment,
+  segment: FrontSegment,
 ): PooledVisibility {
+  const { kind, etaAMm, etaBMm, slideMm, fromMm, toMm } = segment;
   if (etaAMm === etaBMm && slideMm === 0) return { v: 0, cue: null };
   const cut = kind === 'rip' ? lines.rip : lines.crosscut;
   const joint = cut.joint(etaAMm, etaBMm, slideMm);
-  const own = cut.own(etaAMm, etaBMm, reachOf(lines, front, kind, etaAMm, etaBMm));
+  const own = cut.own(etaAMm, etaBMm, reachOfSegment(lines, front, segment));
   return segmentVisibility(joint.sums, own, fromMm, toMm);
 }
 
-/** The front ends at its other edge, the pieces beside it at the panel's. */
-function reachOf(
+/**
+ * How far the pieces on either side of a segment go: the front to its other edge, what is beside
+ * it to the panel's.
+ */
+export function reachOfSegment(
   lines: ForecastLines,
   front: FrontPlace,
-  kind: FrontSegment['kind'],
-  etaAMm: number,
-  etaBMm: number,
+  { kind, edge, etaAMm, etaBMm }: FrontSegment,
 ): SeamReach {
-  const [from, size, across] =
-    kind === 'rip'
-      ? [front.yMm, front.heightMm, lines.heightMm]
-      : [front.xMm, front.widthMm, lines.widthMm];
-  const first = (etaAMm + etaBMm) / 2 < from + size / 2;
+  const [size, across] =
+    kind === 'rip' ? [front.heightMm, lines.heightMm] : [front.widthMm, lines.widthMm];
+  const first = edge === 'upper' || edge === 'left';
   return first ? { aMm: etaAMm, bMm: size } : { aMm: size, bMm: across - etaBMm };
 }

@@ -1,0 +1,127 @@
+import type { Progress } from '../progress.js';
+import type {
+  ForecastPlacement,
+  ForecastResult,
+  ForecastSegment,
+  ForecastWorst,
+} from '../results/forecastResult.js';
+import type { PlanedEdge } from '../rip/forecastDepth.js';
+import type { ForecastLines } from '../rip/forecastLines.js';
+import { endSlides, type PieceSlides, ripLossMm } from '../rip/frontCut.js';
+import type { PlacementWish } from '../rip/placementBox.js';
+import { type PlacementCost, placementCost, type SegmentCost } from '../rip/placementCost.js';
+import { railSlideMm } from '../rip/railSlides.js';
+import { regluedSeams } from '../rip/regluedSeams.js';
+import { flushEnds } from '../rip/reglueSpecs.js';
+import { type FoundPlacement, searchPlacements } from '../rip/searchPlacements.js';
+import { visibilityWord } from '../visibility/visibilityWord.js';
+import type { ForecastOptions } from './forecastOptions.js';
+
+/** What is found out about a front. */
+export interface FrontForecast {
+  readonly placements: readonly ForecastPlacement[];
+  readonly search: ForecastResult['search'];
+  readonly reglued: ForecastResult['reglued'];
+  /** The best placement's rails along the front, for planing. */
+  readonly edges: readonly PlanedEdge[];
+}
+
+/** Where a front is best taken from, its joints and reveals, and the best slides. Null: none asked. */
+export function forecastFront(
+  lines: ForecastLines,
+  options: ForecastOptions,
+  progress?: Progress,
+): FrontForecast | null {
+  const { front, within, ends, eitherWayUp } = options;
+  if (!front) return null;
+  const wish: PlacementWish = {
+    ...front,
+    loss: options,
+    within,
+    marginMm: marginOf(lines, options),
+  };
+  const search = searchPlacements(lines, wish, ends, eitherWayUp, options.places, (f, what) =>
+    progress?.(0.7 * f, what),
+  );
+  const placements = search.best.map((found, i) => {
+    progress?.(0.7 + (0.2 * i) / search.best.length, `sliding the pieces of place ${i + 1}`);
+    return placementOf(lines, options, found, i + 1);
+  });
+  const [best] = search.best;
+  const stations = endSlides(ends, options.kerfMm);
+  progress?.(0.9, 'gluing it up again');
+  const { startMm, endMm } = flushEnds(lines.widthMm, stations);
+  return {
+    placements,
+    search: { tried: search.tried, vMedian: Math.cbrt(search.medianCost), ends },
+    reglued: {
+      widthMm: endMm - startMm,
+      heightMm: lines.heightMm - 2 * ripLossMm(options),
+      seams: regluedSeams(lines, best, options, stations, options.revealMm),
+    },
+    edges: best.segments
+      .filter(({ segment: { piece, kind } }) => piece === 'front' && kind === 'rip')
+      .map(({ segment }) => segment),
+  };
+}
+
+/** The margin asked for; else an inch, or half of what the panel has to give. */
+function marginOf(
+  { widthMm, heightMm }: ForecastLines,
+  { marginMm, front, ...options }: ForecastOptions,
+): number {
+  if (marginMm !== null || !front) return marginMm ?? 0;
+  const roomMm = Math.min(
+    (widthMm - front.widthMm) / 2 - options.kerfMm,
+    (heightMm - front.heightMm) / 2 - ripLossMm(options),
+  );
+  return Math.min(25.4, Math.max(0, roomMm / 2));
+}
+
+function placementOf(
+  lines: ForecastLines,
+  options: ForecastOptions,
+  found: FoundPlacement,
+  rank: number,
+): ForecastPlacement {
+  const { ends, kerfMm, spareMm } = options;
+  const stations = endSlides(ends, kerfMm);
+  const rail = (which: 'upper' | 'lower') =>
+    railSlideMm(lines, found.front, options, stations, which, spareMm);
+  const slides: PieceSlides = { ...stations, upper: rail('upper'), lower: rail('lower') };
+  const slid = placementCost(lines, found.front, options, slides);
+  const otherEnds = ends === 'stay' ? 'close' : 'stay';
+  const other = placementCost(lines, found.front, options, endSlides(otherEnds, kerfMm));
+  const length = (set: PieceSlides) => {
+    const { startMm, endMm } = flushEnds(lines.widthMm, set);
+    return endMm - startMm;
+  };
+  return {
+    rank,
+    ...found.front,
+    v: Math.cbrt(found.cost),
+    cost: found.cost,
+    worst: worstOf(found),
+    slides,
+    vAtSlides: Math.cbrt(slid.cost),
+    slidesCostMm: length(stations) - length(slides),
+    segments: found.segments.map((one, i) => segmentOf(one, slid.segments[i])),
+    turned: found.turned,
+    otherEnds: { ends: otherEnds, v: Math.cbrt(other.cost), worst: worstOf(other) },
+  };
+}
+
+function worstOf({ worst }: PlacementCost): ForecastWorst {
+  return { piece: worst.segment.piece, edge: worst.segment.edge, v: worst.v };
+}
+
+function segmentOf({ segment, v, cue }: SegmentCost, slid: SegmentCost): ForecastSegment {
+  const { piece, edge, glued, kind, etaAMm, etaBMm, fromMm, toMm } = segment;
+  const middle = (etaAMm + etaBMm) / 2;
+  const line =
+    kind === 'rip'
+      ? { x1Mm: fromMm, y1Mm: middle, x2Mm: toMm, y2Mm: middle }
+      : { x1Mm: middle, y1Mm: fromMm, x2Mm: middle, y2Mm: toMm };
+  const word = v === null ? null : visibilityWord(v);
+  return { piece, edge, glued, line, v, cue, word, vAtSlides: slid.v };
+}
