@@ -1,9 +1,12 @@
 import type { PanelPhoto } from '../core/image/panelPhoto.js';
 import type { CornersPx, PhotoScale } from '../core/image/photoScale.js';
 import type { RgbImage } from '../core/image/rgbImage.js';
+import type { ForecastOptions, ImaginedWood } from '../core/pipeline/forecastOptions.js';
 import type { ScoreOptions } from '../core/pipeline/scoreOptions.js';
+import type { ForecastResult } from '../core/results/forecastResult.js';
 import type { GrainResult } from '../core/results/grainResult.js';
 import type { ScoreResult } from '../core/results/scoreResult.js';
+import type { ReglueSpec } from '../core/rip/reglue.js';
 
 /** Every job by name: what goes in and what comes out. All of it survives a structured clone. */
 export interface JobMap {
@@ -31,6 +34,25 @@ export interface JobMap {
   readonly grain: {
     readonly input: { readonly photo: PanelPhoto; readonly options: { readonly cellMm: number } };
     readonly output: GrainResult;
+  };
+  /** What cuts through an uncut panel would show, and where a front is best taken from. */
+  readonly forecast: {
+    readonly input: { readonly photo: PanelPhoto; readonly options: ForecastOptions };
+    readonly output: ForecastResult;
+  };
+  /** The face as the pieces lie after gluing up (`reglueOfForecast` says how). */
+  readonly reglue: {
+    readonly input: { readonly photo: PanelPhoto; readonly spec: ReglueSpec };
+    readonly output: RgbImage;
+  };
+  /** A face drawn by the wood model in the place of a photo. */
+  readonly imagine: {
+    readonly input: {
+      readonly wood: ImaginedWood;
+      readonly widthMm: number;
+      readonly heightMm: number;
+    };
+    readonly output: PanelPhoto;
   };
 }
 

@@ -1,5 +1,8 @@
+import { forecastPanel } from '../core/pipeline/forecastPanel.js';
 import { grainPanel } from '../core/pipeline/grainPanel.js';
+import { imagineFace } from '../core/pipeline/imagineFace.js';
 import { scorePanel } from '../core/pipeline/scorePanel.js';
+import { reglue } from '../core/rip/reglue.js';
 import { guessPanelCorners } from '../vision/outline/guessPanelCorners.js';
 import { rectify } from '../vision/rectify.js';
 import type { JobContext } from './jobContext.js';
@@ -26,5 +29,16 @@ export const jobTable: { readonly [N in JobName]: Job<N> } = {
   },
   grain: {
     run: ({ photo, options }, { progress }) => grainPanel(photo, options, progress),
+  },
+  forecast: {
+    run: ({ photo, options }, { progress }) => forecastPanel(photo, options, progress),
+  },
+  reglue: {
+    run: ({ photo, spec }) => reglue(photo.image, photo.pxPerMm, spec),
+    moves: (image) => [image.data.buffer],
+  },
+  imagine: {
+    run: ({ wood, ...size }) => imagineFace(wood, size),
+    moves: (panel) => [panel.image.data.buffer],
   },
 };

@@ -30,7 +30,7 @@ export function forecastPanel(
   progress?: Progress,
 ): ForecastResult {
   checkForecast(photo, options);
-  const { distanceMm, kerfMm, dressMm, spareMm } = options;
+  const { distanceMm, kerfMm, dressMm, spareMm, revealMm } = options;
   const lossMm = ripLossMm(options);
   progress?.(0.02, 'reading the panel');
   const planes = panelPlanes(photo);
@@ -48,7 +48,7 @@ export function forecastPanel(
   return {
     schema: 'seamgrain/forecast@1',
     panel: { widthMm: photo.widthMm, heightMm: photo.heightMm, pxPerMm: photo.pxPerMm },
-    ...{ kerfMm, dressMm, lossMm, distanceMm, spareMm },
+    ...{ kerfMm, dressMm, lossMm, distanceMm, spareMm, revealMm },
     curve,
     summary: curveSummary(curve),
     disagreements: disagreements(curve),

@@ -146,6 +146,8 @@ export interface ForecastResult {
   readonly distanceMm: number;
   /** Longest slide that was allowed, mm. */
   readonly spareMm: number;
+  /** Trimmed off every edge of the front, mm. */
+  readonly revealMm: number;
   readonly curve: readonly ForecastCurvePoint[];
   readonly summary: ForecastSummary;
   readonly disagreements: readonly ForecastDisagreement[];
