@@ -60,6 +60,25 @@ describe.skipIf(!browserOrSkip())('before the rip', () => {
     expect(await words()).toBe(atRest);
   });
 
+  it('finds the best places and puts the front there, which undo takes back', async () => {
+    const top = page.getByLabel('Front from the top');
+    const before = await top.inputValue();
+    await page.getByRole('button', { name: 'Find the best places' }).click();
+    const first = page.getByRole('button', { name: 'Put the front at place 1' });
+    await first.waitFor({ timeout: 40_000 });
+    const promised = /worst: ([^.]+)\./.exec(
+      (await page.locator('.place').first().textContent())!,
+    )![1]!;
+    await first.click();
+    await page.waitForTimeout(600);
+    const found = await page.locator('.segments strong').allTextContents();
+    const scale = ['disappears', 'only if told', 'if you look for it', 'shows', 'jumps out'];
+    const worst = Math.max(...found.map((word) => scale.indexOf(word)));
+    expect(scale[worst]).toBe(promised);
+    await page.getByRole('button', { name: 'Undo: Move the front' }).click();
+    expect(await top.inputValue()).toBe(before);
+  });
+
   it('moves by keys, and a wider kerf is judged anew', async () => {
     const top = page.getByLabel('Front from the top');
     const before = await top.inputValue();

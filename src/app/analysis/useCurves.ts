@@ -34,6 +34,8 @@ export function useCurves(
         {
           onCurve: (_, all) => resolve(all),
           onFront: () => {},
+          onPlaces: () => {},
+          onProgress: () => {},
           onProblem: (message) => reject(new Error(message)),
         },
       );

@@ -1,20 +1,33 @@
 import { useEffect, useEffectEvent, useRef, useState } from 'react';
+import { SeamgrainError } from '../../core/errors.js';
+import type { ForecastPlacement } from '../../core/results/forecastResult.js';
 import type { RipCost } from '../../core/rip/ripCurve.js';
 import type { PanelOnShelf } from '../images/shelf.js';
 import type { FrontPlace, Photo, Settings } from '../state/project.js';
 import { tellProblem } from '../state/tell.js';
 import { type FrontBench, openFrontBench } from '../worker/frontBench.js';
 import type { FrontAnswer, FrontQuestion } from '../worker/frontMessages.js';
-import { scoreQuestion } from './scoreQuestion.js';
+import { forecastQuestion } from './forecastQuestion.js';
 
 /** A front that has not moved for so long is judged exactly where it lies. */
 const restMs = 160;
 
-/** What is known of the front's place and of every rip. */
+/** The search for the best places. */
+export type PlaceSearch =
+  | { readonly state: 'notAsked' }
+  | { readonly state: 'searching'; readonly fraction: number; readonly what: string }
+  | { readonly state: 'found'; readonly places: readonly ForecastPlacement[] };
+
+/** What is known of the front's place, of every rip and of the best places. */
 export interface TriedFront {
   readonly answer: FrontAnswer | null;
   readonly curve: readonly RipCost[] | null;
+  readonly search: PlaceSearch;
+  findPlaces(): void;
+  stopSearch(): void;
 }
+
+const notAsked: PlaceSearch = { state: 'notAsked' };
 
 /** Judges the front at its place, live while it is dragged, and every rip across the panel. */
 export function useFrontBench(
@@ -23,19 +36,15 @@ export function useFrontBench(
   place: FrontPlace | null,
   settings: Settings,
 ): TriedFront {
-  const { kerfMm, dressMm, distanceMm, frontWidthMm, frontHeightMm, endPieces } = settings;
   const [answer, setAnswer] = useState<FrontAnswer | null>(null);
   const [curve, setCurve] = useState<readonly RipCost[] | null>(null);
+  const [search, setSearch] = useState<PlaceSearch>(notAsked);
+  const [opened, setOpened] = useState(0);
   const bench = useRef<FrontBench | null>(null);
-  const { leftOut } = scoreQuestion(photo, settings);
-  const leftOutKey = JSON.stringify(leftOut);
-  const question: FrontQuestion | null = place && {
-    place: { ...place, widthMm: frontWidthMm, heightMm: frontHeightMm },
-    loss: { kerfMm, dressMm },
-    ends: endPieces === 'slide' ? 'close' : 'stay',
-    rough: false,
-  };
-  const questionKey = JSON.stringify(question);
+  const options = forecastQuestion(photo, settings);
+  const { kerfMm, dressMm, distanceMm, ends, leftOut, front } = options;
+  const question: FrontQuestion | null = place &&
+    front && { place: { ...place, ...front }, loss: { kerfMm, dressMm }, ends, rough: false };
   const askFront = useEffectEvent((rough: boolean) => {
     if (question) bench.current?.askFront({ ...question, rough });
   });
@@ -50,22 +59,29 @@ export function useFrontBench(
           performance.mark('front judged');
           setAnswer(judged);
         },
-        onProblem: (message) => tellProblem(new Error(message), 'Trying the front'),
+        onPlaces: (places) => setSearch({ state: 'found', places }),
+        onProgress: (fraction, what) => setSearch({ state: 'searching', fraction, what }),
+        onProblem(message, of) {
+          if (of === 'places') setSearch(notAsked);
+          tellProblem(new SeamgrainError('cannotDo', message), 'Trying the front');
+        },
       },
     ),
   );
+  const leftOutKey = JSON.stringify(leftOut);
   // biome-ignore lint/correctness/useExhaustiveDependencies: the keys are all that the panel's reading depends on
   useEffect(() => {
     if (!panel) return;
-    const opened = open(panel);
-    bench.current = opened;
+    const fresh = open(panel);
+    bench.current = fresh;
     askFront(false);
     askCurve();
     return () => {
-      opened.close();
+      fresh.close();
       bench.current = null;
     };
-  }, [panel, distanceMm, leftOutKey]);
+  }, [panel, distanceMm, leftOutKey, opened]);
+  const questionKey = JSON.stringify(question);
   // biome-ignore lint/correctness/useExhaustiveDependencies: asked anew when the question changes
   useEffect(() => {
     askFront(true);
@@ -76,5 +92,20 @@ export function useFrontBench(
   useEffect(() => {
     askCurve();
   }, [kerfMm, dressMm]);
-  return { answer, curve };
+  const optionsKey = JSON.stringify(options);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: places found for another question are no answer
+  useEffect(() => setSearch(notAsked), [optionsKey]);
+  return {
+    answer,
+    curve,
+    search,
+    findPlaces() {
+      setSearch({ state: 'searching', fraction: 0, what: 'trying every place' });
+      bench.current?.askPlaces(options);
+    },
+    stopSearch() {
+      setSearch(notAsked);
+      setOpened(opened + 1);
+    },
+  };
 }

@@ -1,3 +1,4 @@
+import { changePhoto } from '../actions/panelChanges.js';
 import { frontPlaceOf } from '../analysis/frontPlaceOf.js';
 import { useFrontBench } from '../analysis/useFrontBench.js';
 import { usePanel } from '../analysis/usePanel.js';
@@ -9,6 +10,7 @@ import { lengthUnitsOf } from '../state/lengthUnitsOf.js';
 import type { Photo, Project } from '../state/project.js';
 import { useShownPhoto } from '../state/useShownPhoto.js';
 import { useProject } from '../state/workbench.js';
+import { BestPlaces } from './BestPlaces.js';
 import { BringFirst } from './BringFirst.js';
 import { frontHeadline } from './frontWords.js';
 import { LayoutForm } from './LayoutForm.js';
@@ -45,6 +47,15 @@ function Rip({ photo, project }: { readonly photo: Photo; readonly project: Proj
         </div>
         <div className="stack">
           <DistanceSlider settings={settings} />
+          <BestPlaces
+            tried={tried}
+            units={units}
+            onPlace={(to) =>
+              changePhoto(photo.id, 'Move the front', (draft) => {
+                draft.frontPlace = { ...to };
+              })
+            }
+          />
           {tried.answer && <SegmentList answer={tried.answer} />}
           <LayoutForm photo={photo} settings={settings} />
         </div>

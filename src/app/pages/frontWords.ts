@@ -19,13 +19,13 @@ const sideOf = {
 /** What this place would cost, in one sentence. */
 export function frontHeadline(answer: FrontAnswer | null, units: LengthUnits): string {
   if (!answer) return 'Reading the panel…';
-  const glued = answer.segments.filter(({ glued: isGlued }) => isGlued);
-  const told = glued.filter(({ v }) => v !== null).sort((a, b) => b.v! - a.v!);
+  const told = answer.segments.filter(({ v }) => v !== null).sort((a, b) => b.v! - a.v!);
   const worst = told[0];
   if (!worst) return 'The photo cannot tell what the joints here would show.';
   const word = levelOfVisibility(worst.v)!.word;
   const all = told.every(({ v }) => levelOfVisibility(v)!.word === word);
-  if (all && word === 'disappears') return 'With the front here, every joint disappears.';
+  if (all && word === 'disappears') return 'With the front here, every joint and gap disappears.';
   const cue = cueText({ cue: worst.cue, offsetMm: null, changeDeg: null }, units);
-  return `With the front here, the worst joint, ${segmentName(worst)}, ${visibilityClause(word, false)}: ${cue}.`;
+  const what = worst.glued ? `joint, ${segmentName(worst)},` : `place, the ${segmentName(worst)},`;
+  return `With the front here, the worst ${what} ${visibilityClause(word, false)}: ${cue}.`;
 }

@@ -1,3 +1,5 @@
+import type { ForecastOptions } from '../../core/pipeline/forecastOptions.js';
+import type { ForecastPlacement } from '../../core/results/forecastResult.js';
 import type { CutLoss } from '../../core/rip/frontCut.js';
 import type { RipCost } from '../../core/rip/ripCurve.js';
 import type {
@@ -13,7 +15,9 @@ import FrontWorker from './frontWorker.js?worker';
 export interface FrontListener {
   onCurve(loss: CutLoss, curve: readonly RipCost[]): void;
   onFront(answer: FrontAnswer): void;
-  onProblem(message: string): void;
+  onPlaces(places: readonly ForecastPlacement[]): void;
+  onProgress(fraction: number, what: string): void;
+  onProblem(message: string, of: FrontRequest['kind']): void;
 }
 
 /** A panel on which fronts are tried: asked again and again while one is dragged. */
@@ -21,6 +25,8 @@ export interface FrontBench {
   askCurve(loss: CutLoss): void;
   /** Only the newest question is answered; older ones that wait are dropped. */
   askFront(question: FrontQuestion): void;
+  /** Searches every place; what is asked meanwhile waits. */
+  askPlaces(options: ForecastOptions): void;
   close(): void;
 }
 
@@ -30,6 +36,7 @@ export function openFrontBench(panel: FrontPanel, listener: FrontListener): Fron
   let busy = true;
   let nextFront: FrontQuestion | null = null;
   let nextCurve: CutLoss | null = null;
+  let nextPlaces: ForecastOptions | null = null;
   const send = (request: FrontRequest) => {
     busy = true;
     worker.postMessage(request);
@@ -44,15 +51,24 @@ export function openFrontBench(panel: FrontPanel, listener: FrontListener): Fron
       const loss = nextCurve;
       nextCurve = null;
       send({ kind: 'curve', loss });
+    } else if (nextPlaces) {
+      const options = nextPlaces;
+      nextPlaces = null;
+      send({ kind: 'places', options });
     }
   };
   worker.addEventListener('message', ({ data }: MessageEvent<FrontReply>) => {
     if (data.kind === 'curve') listener.onCurve(data.loss, data.curve);
     if (data.kind === 'front') listener.onFront(data.answer);
-    if (data.kind === 'failed') listener.onProblem(data.message);
+    if (data.kind === 'places') listener.onPlaces(data.places);
+    if (data.kind === 'failed') listener.onProblem(data.message, data.of);
+    if (data.kind === 'progress') {
+      listener.onProgress(data.fraction, data.what);
+      return;
+    }
     goOn();
   });
-  worker.addEventListener('error', ({ message }) => listener.onProblem(message));
+  worker.addEventListener('error', ({ message }) => listener.onProblem(message, 'panel'));
   send({ kind: 'panel', panel });
   return {
     askCurve(loss) {
@@ -61,6 +77,10 @@ export function openFrontBench(panel: FrontPanel, listener: FrontListener): Fron
     },
     askFront(question) {
       nextFront = question;
+      if (!busy) goOn();
+    },
+    askPlaces(options) {
+      nextPlaces = options;
       if (!busy) goOn();
     },
     close: () => worker.terminate(),

@@ -1,5 +1,7 @@
 import type { PanelPhoto } from '../../core/image/panelPhoto.js';
+import type { ForecastOptions } from '../../core/pipeline/forecastOptions.js';
 import type { LeftOutRegion } from '../../core/pipeline/scoreOptions.js';
+import type { ForecastPlacement } from '../../core/results/forecastResult.js';
 import type { Cue } from '../../core/results/visibilityResult.js';
 import type { CutLoss, EndPieces, FrontPlace } from '../../core/rip/frontCut.js';
 import type { FrontSegment } from '../../core/rip/frontSegments.js';
@@ -31,7 +33,7 @@ export interface JudgedSegment extends FrontSegment {
 export interface FrontAnswer {
   readonly question: FrontQuestion;
   readonly segments: readonly JudgedSegment[];
-  /** Sum of V^3 over what is glued. */
+  /** Sum of V^3 over the joints and reveals. */
   readonly cost: number;
 }
 
@@ -39,11 +41,14 @@ export interface FrontAnswer {
 export type FrontRequest =
   | { readonly kind: 'panel'; readonly panel: FrontPanel }
   | { readonly kind: 'curve'; readonly loss: CutLoss }
-  | { readonly kind: 'front'; readonly question: FrontQuestion };
+  | { readonly kind: 'front'; readonly question: FrontQuestion }
+  | { readonly kind: 'places'; readonly options: ForecastOptions };
 
 /** Worker to page. */
 export type FrontReply =
   | { readonly kind: 'ready' }
   | { readonly kind: 'curve'; readonly loss: CutLoss; readonly curve: readonly RipCost[] }
   | { readonly kind: 'front'; readonly answer: FrontAnswer }
+  | { readonly kind: 'places'; readonly places: readonly ForecastPlacement[] }
+  | { readonly kind: 'progress'; readonly fraction: number; readonly what: string }
   | { readonly kind: 'failed'; readonly of: FrontRequest['kind']; readonly message: string };

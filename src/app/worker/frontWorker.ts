@@ -1,4 +1,5 @@
 import { SeamgrainError } from '../../core/errors.js';
+import { forecastFront } from '../../core/pipeline/forecastFront.js';
 import { type ForecastLines, forecastLines } from '../../core/rip/forecastLines.js';
 import { ripLossMm } from '../../core/rip/frontCut.js';
 import { ripCurve } from '../../core/rip/ripCurve.js';
@@ -15,6 +16,12 @@ function answer(request: FrontRequest): FrontReply {
     return { kind: 'ready' };
   }
   if (!lines) throw new SeamgrainError('internal', 'The panel has not been read yet.');
+  if (request.kind === 'places') {
+    const front = forecastFront(lines, request.options, (fraction, what) =>
+      self.postMessage({ kind: 'progress', fraction, what } satisfies FrontReply),
+    );
+    return { kind: 'places', places: front?.placements ?? [] };
+  }
   if (request.kind === 'front')
     return { kind: 'front', answer: judgeFront(lines, request.question) };
   const { loss } = request;
