@@ -6,6 +6,7 @@ let bench: Bench;
 let page: Page;
 let errors: string[];
 
+const judged = () => page.locator('h1.answer[aria-busy=false]').waitFor({ timeout: 30_000 });
 const words = () => page.locator('.segments').textContent();
 
 describe.skipIf(!browserOrSkip())('before the rip', () => {
@@ -53,10 +54,10 @@ describe.skipIf(!browserOrSkip())('before the rip', () => {
     });
     console.log(`answers a second while dragging: ${rate.toFixed(1)}`);
     expect(rate).toBeGreaterThan(10);
-    await page.waitForTimeout(800);
+    await judged();
     const atRest = await words();
     await page.reload();
-    await page.locator('h1.answer[aria-busy=false]').waitFor({ timeout: 30_000 });
+    await judged();
     expect(await words()).toBe(atRest);
   });
 
@@ -70,7 +71,7 @@ describe.skipIf(!browserOrSkip())('before the rip', () => {
       (await page.locator('.place').first().textContent())!,
     )![1]!;
     await first.click();
-    await page.waitForTimeout(600);
+    await judged();
     const found = await page.locator('.segments strong').allTextContents();
     const scale = ['disappears', 'only if told', 'if you look for it', 'shows', 'jumps out'];
     const worst = Math.max(...found.map((word) => scale.indexOf(word)));

@@ -21,6 +21,8 @@ export type PlaceSearch =
 /** What is known of the front's place, of every rip and of the best places. */
 export interface TriedFront {
   readonly answer: FrontAnswer | null;
+  /** The answer is exact and for the place where the front lies now. */
+  readonly fresh: boolean;
   readonly curve: readonly RipCost[] | null;
   readonly search: PlaceSearch;
   findPlaces(): void;
@@ -97,6 +99,7 @@ export function useFrontBench(
   useEffect(() => setSearch(notAsked), [optionsKey]);
   return {
     answer,
+    fresh: answer !== null && JSON.stringify(answer.question) === questionKey,
     curve,
     search,
     findPlaces() {

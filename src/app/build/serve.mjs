@@ -34,7 +34,9 @@ const page = join(app, 'index.html');
 const sources = Math.max(newest(join(root, 'src')), newest(join(root, 'samples')));
 if (!existsSync(page) || statSync(page).mtimeMs < sources) {
   console.log('Building the workbench…');
-  const built = spawnSync('npm', ['run', '-s', 'build:app'], { cwd: root, stdio: 'inherit' });
+  // Whoever starts this (a test runner) may have set NODE_ENV for itself.
+  const env = { ...process.env, NODE_ENV: 'production' };
+  const built = spawnSync('npm', ['run', '-s', 'build:app'], { cwd: root, env, stdio: 'inherit' });
   if (built.status !== 0) process.exit(built.status ?? 1);
 }
 

@@ -25,7 +25,7 @@ export interface PanelSurfaceProps {
   readonly strip?: ((frame: ScoreFrame) => ReactNode) | undefined;
   readonly corner?: ReactNode;
   /** Draws more on the picture's own canvas, under the marks. */
-  readonly overpaint?: (canvas: HTMLCanvasElement, view: ViewTransform) => void;
+  readonly overpaint?: ((canvas: HTMLCanvasElement, view: ViewTransform) => void) | undefined;
 }
 
 /** The panel itself, large, with everything else lined up to it. */

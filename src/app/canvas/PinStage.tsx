@@ -1,4 +1,4 @@
-import { useEffect, useLayoutEffect, useRef, useState } from 'react';
+import { useEffect, useLayoutEffect, useMemo, useRef, useState } from 'react';
 import type { CornersPx } from '../../core/image/photoScale.js';
 import type { PointPx } from '../../core/image/pointPx.js';
 import { type Extent, fitView } from '../geometry/viewTransform.js';
@@ -34,7 +34,11 @@ export function PinStage({ photo, drawable, draft, onCorners, onDraft }: PinStag
     observer.observe(element);
     return () => observer.disconnect();
   }, []);
-  const view = fitView({ width: photo.widthPx, height: photo.heightPx }, size, marginPx);
+  const { widthPx, heightPx } = photo;
+  const view = useMemo(
+    () => fitView({ width: widthPx, height: heightPx }, size, marginPx),
+    [widthPx, heightPx, size],
+  );
   useEffect(() => {
     if (canvas.current && size.width) drawPicture(canvas.current, drawable, photo.widthPx, view);
   }, [drawable, photo.widthPx, view, size.width]);

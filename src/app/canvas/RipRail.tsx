@@ -1,3 +1,4 @@
+import { memo } from 'react';
 import type { RipCost } from '../../core/rip/ripCurve.js';
 import { hatchPattern } from '../../report/draw/hatchPattern.js';
 import { themes } from '../../report/draw/themes.js';
@@ -16,23 +17,16 @@ export interface RipRailProps {
 
 /** What a rip at each height would cost, beside the panel at the same height. */
 export function RipRail({ curve, frame, ripsMm }: RipRailProps) {
-  const stepPx = frame.widthPx < 400 ? 8 : 13;
   const { panel, scale } = frame;
-  const rail = railCurve(
-    {
-      samples: curve.map(({ yMm, v }) => ({ yMm, v })),
-      heightMm: panel.height / scale,
-      scale,
-      x: 4,
-      y: panel.y,
-      stepPx,
-    },
-    themes.bright,
-    hatchId,
-  );
   return (
     <svg aria-hidden="true">
-      <Drawing svg={`<defs>${hatchPattern(hatchId)}</defs>${rail.svg}`} />
+      <Curve
+        curve={curve}
+        heightMm={panel.height / scale}
+        scale={scale}
+        y={panel.y}
+        stepPx={frame.widthPx < 400 ? 8 : 13}
+      />
       {ripsMm.map((yMm) => {
         const y = panel.y + yMm * scale;
         return <line key={yMm} x1={0} x2="100%" y1={y} y2={y} className="at-rip" />;
@@ -40,3 +34,18 @@ export function RipRail({ curve, frame, ripsMm }: RipRailProps) {
     </svg>
   );
 }
+
+interface CurveProps {
+  readonly curve: readonly RipCost[];
+  readonly heightMm: number;
+  readonly scale: number;
+  readonly y: number;
+  readonly stepPx: number;
+}
+
+/** Drawn once, however often the front is moved over it. */
+const Curve = memo(function Curve({ curve, heightMm, scale, y, stepPx }: CurveProps) {
+  const samples = curve.map(({ yMm, v }) => ({ yMm, v }));
+  const rail = railCurve({ samples, heightMm, scale, x: 4, y, stepPx }, themes.bright, hatchId);
+  return <Drawing svg={`<defs>${hatchPattern(hatchId)}</defs>${rail.svg}`} />;
+});

@@ -1,4 +1,4 @@
-import { useEffect, useEffectEvent, useLayoutEffect, useRef, useState } from 'react';
+import { useEffect, useEffectEvent, useLayoutEffect, useMemo, useRef, useState } from 'react';
 import { pinch } from '../geometry/pinch.js';
 import {
   clampView,
@@ -36,9 +36,15 @@ export function usePanZoom(extent: Extent, { onTap, onHover }: PanZoomOptions) {
   const pointers = useRef(new Map<number, Point>());
   const start = useRef<Point | null>(null);
 
-  const view = moved
-    ? clampView(moved, extent, size)
-    : fitView(extent, size.width ? size : { width: 1, height: 1 });
+  const { width, height } = extent;
+  // The same object while nothing moves: whoever draws under this view need not draw again.
+  const view = useMemo(
+    () =>
+      moved
+        ? clampView(moved, { width, height }, size)
+        : fitView({ width, height }, size.width ? size : { width: 1, height: 1 }),
+    [moved, width, height, size],
+  );
   const latest = useRef(view);
   latest.current = view;
 

@@ -35,7 +35,7 @@ function Rip({ photo, project }: { readonly photo: Photo; readonly project: Proj
   const units = lengthUnitsOf(settings.unit);
   return (
     <>
-      <Answer text={frontHeadline(tried.answer, units)} busy={!tried.answer} />
+      <Answer text={frontHeadline(tried.answer, units)} busy={!tried.fresh} />
       <div className="bench">
         <div className="stack">
           {panel && place ? (

@@ -9,6 +9,7 @@ import { FrontMarks } from '../canvas/FrontMarks.js';
 import { PanelSurface } from '../canvas/PanelSurface.js';
 import { RipRail } from '../canvas/RipRail.js';
 import { gluedPieces } from '../geometry/gluedPieces.js';
+import type { ViewTransform } from '../geometry/viewTransform.js';
 import type { PanelOnShelf } from '../images/shelf.js';
 import type { FrontPlace, Photo, Settings } from '../state/project.js';
 
@@ -33,6 +34,8 @@ export function TriedPicture({ photo, settings, panel, place, tried }: TriedPict
     settings,
     settings.endPieces === 'slide' ? 'close' : 'stay',
   );
+  const overpaint = (canvas: HTMLCanvasElement, view: ViewTransform) =>
+    drawGlued(canvas, panel.drawable, widthMm, pieces, view, glued);
   const move = (to: FrontPlace, gesture: string) =>
     changePhoto(
       photo.id,
@@ -49,9 +52,7 @@ export function TriedPicture({ photo, settings, panel, place, tried }: TriedPict
         heightMm={heightMm}
         drawable={panel.drawable}
         label="The uncut panel with the front on it"
-        overpaint={(canvas, view) =>
-          drawGlued(canvas, panel.drawable, widthMm, pieces, view, glued)
-        }
+        overpaint={glued > 0 ? overpaint : undefined}
         marks={(frame) =>
           answer && glued === 0 && <FrontMarks segments={answer.segments} frame={frame} />
         }
