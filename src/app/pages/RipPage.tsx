@@ -4,6 +4,7 @@ import { useFrontBench } from '../analysis/useFrontBench.js';
 import { usePanel } from '../analysis/usePanel.js';
 import { Answer } from '../parts/Answer.js';
 import { DistanceSlider } from '../parts/DistanceSlider.js';
+import { ForecastButtons } from '../parts/ForecastButtons.js';
 import { PhotoRow } from '../parts/PhotoRow.js';
 import { ScaleWords } from '../parts/ScaleWords.js';
 import { lengthUnitsOf } from '../state/lengthUnitsOf.js';
@@ -58,6 +59,7 @@ function Rip({ photo, project }: { readonly photo: Photo; readonly project: Proj
           />
           {tried.answer && <SegmentList answer={tried.answer} />}
           <LayoutForm photo={photo} settings={settings} />
+          {panel && <ForecastButtons project={project} photo={photo} panel={panel} />}
         </div>
       </div>
       <PhotoRow />
