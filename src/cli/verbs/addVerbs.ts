@@ -1,6 +1,7 @@
 import type { Command } from '@commander-js/extra-typings';
 import type { CliIo } from '../io/cliIo.js';
 import { addDryClampVerb } from './dryclamp.js';
+import { addForecastVerb } from './forecast.js';
 import { addGapVerb } from './gap.js';
 import { addGrainVerb } from './grain.js';
 import { addLayoutVerb } from './layout.js';
@@ -8,7 +9,14 @@ import { addScoreVerb } from './score.js';
 import type { Verb } from './verb.js';
 
 /** Every verb, in the order that help lists them. */
-const verbs: readonly Verb[] = [addScoreVerb, addGrainVerb, addLayoutVerb, addGapVerb, addDryClampVerb];
+const verbs: readonly Verb[] = [
+  addScoreVerb,
+  addGrainVerb,
+  addForecastVerb,
+  addLayoutVerb,
+  addGapVerb,
+  addDryClampVerb,
+];
 
 /** Adds every verb to the program. */
 export function addVerbs(program: Command, io: CliIo): void {

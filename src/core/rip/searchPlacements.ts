@@ -112,8 +112,8 @@ function ranked(tried: readonly (readonly FoundPlacement[])[], lines: ForecastLi
     );
 }
 
-/** Places nearer than this to a better one are the same place to a maker, mm. */
-const alikeMm = { x: 25, y: 8 };
+/** Places nearer than this to a better one are the same place to a maker, mm; x at least. */
+const alikeMm = { x: 40, y: 10 };
 
 function bestThatDiffer(places: readonly FoundPlacement[], most: number): FoundPlacement[] {
   const chosen: FoundPlacement[] = [];
@@ -122,7 +122,7 @@ function bestThatDiffer(places: readonly FoundPlacement[], most: number): FoundP
     const differs = chosen.every(
       ({ front }) =>
         Math.hypot(
-          (front.xMm - place.front.xMm) / alikeMm.x,
+          (front.xMm - place.front.xMm) / Math.max(alikeMm.x, front.widthMm / 5),
           (front.yMm - place.front.yMm) / alikeMm.y,
         ) >= 1,
     );

@@ -1,0 +1,158 @@
+import { Option } from '@commander-js/extra-typings';
+import { SeamgrainError } from '../../core/errors.js';
+import type { PanelBox } from '../../core/rip/placementBox.js';
+import { parseRingAngles } from '../../core/shop/movement/parseRingAngles.js';
+import { cutClassAngles } from '../../core/shop/movement/ringAngles.js';
+import { parseLengthMm } from '../../core/units/parseLengthMm.js';
+import { parsePointsMm } from '../../core/units/parsePointsMm.js';
+import { parseSizeMm, type SizeMm } from '../../core/units/parseSizeMm.js';
+import type { WoodSetting } from '../../core/wood/woodSetting.js';
+import { parseDistance } from '../options/parseDistance.js';
+import { parseKerf } from '../options/parseKerf.js';
+import { parseLeaveOut } from '../options/parseLeaveOut.js';
+import { parsePositive } from '../options/parsePositive.js';
+import { parseSeed } from '../options/parseSeed.js';
+import type { PhotoOptions } from '../options/photoScaleOf.js';
+import { typedOption } from '../options/typedOption.js';
+
+/** The flags of `forecast`, read. */
+export interface ForecastFlags extends PhotoOptions {
+  readonly rip?: readonly number[];
+  readonly front?: SizeMm;
+  readonly within?: PanelBox;
+  readonly margin?: number;
+  readonly ends?: 'stay' | 'close';
+  readonly eitherWayUp?: true;
+  readonly places?: number;
+  readonly kerf?: number;
+  readonly dress?: number;
+  readonly spare?: number;
+  readonly reveal?: number;
+  readonly distance?: number;
+  readonly leaveOut?: readonly (readonly (readonly [number, number])[])[];
+  readonly ringAngle?: number;
+  readonly ringWidth?: number;
+  readonly imagine?: readonly number[];
+  readonly contrast?: number;
+  readonly wood?: WoodSetting;
+  readonly seed?: number;
+  readonly out?: string;
+  readonly json?: true;
+  readonly units: 'in' | 'mm';
+  readonly rule: '16' | '32' | '64';
+}
+
+/** Everything that a forecast depends on besides the photo. */
+export function forecastFlags(): Option[] {
+  return [
+    many('--rip <LENGTH>', 'a rip this far from the top; again for another', (text) =>
+      parseLengthMm(text),
+    ),
+    typedOption(
+      '--front <LENGTHxLENGTH>',
+      'find the best place for a front of this size',
+      parseSizeMm,
+    ),
+    typedOption(
+      '--within <BOX>',
+      'the front lies within "x,y x,y", two corners on the panel',
+      parseBox,
+    ),
+    typedOption('--margin <LENGTH>', 'wood left on every side of the front', parseLengthMm),
+    new Option(
+      '--ends <WHAT>',
+      'the end pieces stay at their stations, or close their ends by a kerf each',
+    ).choices(['stay', 'close']),
+    new Option('--either-way-up', 'the panel may be turned so that its lower edge is up'),
+    typedOption('--places <NUMBER>', 'how many places to report (default 5)', parsePlaces),
+    typedOption('--kerf <LENGTH>', 'width of the saw cut (default 1/8in)', parseKerf),
+    typedOption('--dress <LENGTH>', 'taken from each jointed edge (default 0mm)', parseLengthMm),
+    typedOption(
+      '--spare <LENGTH>',
+      'length to spare for sliding pieces (default 1in)',
+      parseLengthMm,
+    ),
+    typedOption(
+      '--reveal <LENGTH>',
+      "trimmed off the front's edges (default 1/16in)",
+      parseLengthMm,
+    ),
+    typedOption('--distance <LENGTH>', 'viewing distance (default 600mm)', parseDistance),
+    new Option(
+      '--leave-out <AREA>',
+      'an area not to judge, "x,y x,y x,y" with units; may be repeated',
+    ).argParser(parseLeaveOut) as Option,
+    typedOption(
+      '--ring-angle <ANGLE>',
+      'rings to the face, 0deg to 90deg, flatsawn, rift or quartered: what planing does',
+      parseRingAngle,
+    ),
+    typedOption('--ring-width <LENGTH>', 'width of the year rings', parseRingWidth),
+    many(
+      '--imagine <ANGLE>',
+      'compare with wood whose rings stand so to the face: 45deg, rift, quartered; may be repeated',
+      parseRingAngle,
+    ),
+    typedOption(
+      '--contrast <NUMBER>',
+      'strength of the imagined ring lines, 1 as usual',
+      parsePositive,
+    ),
+    new Option('--wood <KIND>', 'what is imagined').choices([
+      'ring-porous',
+      'diffuse-porous',
+      'softwood',
+    ]),
+    typedOption('--seed <N>', 'which board is imagined (default 1)', parseSeed),
+  ];
+}
+
+function many(flags: string, description: string, read: (text: string) => unknown): Option {
+  return new Option(flags, description).argParser((text: string, earlier: unknown) => [
+    ...(Array.isArray(earlier) ? earlier : []),
+    read(text),
+  ]) as Option;
+}
+
+/** Reads `--within`: two opposite corners in any order. */
+function parseBox(text: string): PanelBox {
+  const [a, b] = parsePointsMm(text, 2);
+  const box = {
+    x1Mm: Math.min(a.xMm, b.xMm),
+    y1Mm: Math.min(a.yMm, b.yMm),
+    x2Mm: Math.max(a.xMm, b.xMm),
+    y2Mm: Math.max(a.yMm, b.yMm),
+  };
+  if (box.x2Mm > box.x1Mm && box.y2Mm > box.y1Mm) return box;
+  throw new SeamgrainError(
+    'wrongUsage',
+    `'${text}' is no box.`,
+    'Give two opposite corners: "2in,1in 20in,8in".',
+  );
+}
+
+function parseRingAngle(text: string): number {
+  const angle = parseRingAngles(text);
+  if (angle.kind === 'class') return cutClassAngles[angle.cut].takenDeg;
+  return angle.kind === 'angle' ? angle.angleDeg : 0;
+}
+
+function parseRingWidth(text: string): number {
+  const mm = parseLengthMm(text);
+  if (mm >= 0.4 && mm <= 6) return mm;
+  throw new SeamgrainError(
+    'wrongUsage',
+    `'${text}' is no width of a year ring.`,
+    'Give 0.4mm to 6mm; count rings over an inch of end grain.',
+  );
+}
+
+function parsePlaces(text: string): number {
+  const count = Number(text);
+  if (/^\d+$/.test(text) && count >= 1 && count <= 20) return count;
+  throw new SeamgrainError(
+    'wrongUsage',
+    `'${text}' is not a number of places.`,
+    'Give a whole number from 1 to 20.',
+  );
+}
