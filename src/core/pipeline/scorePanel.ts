@@ -24,7 +24,7 @@ interface Joint {
 }
 
 /** Windows of the boards' own lines this near to another joint are left out, mm. */
-const clearOfJointMm = 8;
+const clearOfJointMm = 4;
 /** A found seam nearer than this to a placed one is the placed one, mm. */
 const sameSeamMm = 4;
 

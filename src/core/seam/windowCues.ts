@@ -38,7 +38,7 @@ export function windowCues(window: WindowMeasures, distanceMm: number): CueStren
     }),
     direction: lines && directionOf(window, lines, distanceMm),
     spacing: lines && spacingOf(window.bands),
-    colour: colourCue(window.colourDeltaE[bandIndex(distanceMm)]),
+    colour: colourCue(window.colourDeltaE[bandIndex(distanceMm)]) * smallField(distanceMm),
     glueLine: glueLineCue({ contrast: areaMm / widthMm, widthMm, distanceMm }),
   };
 }
@@ -85,6 +85,13 @@ function directionOf(window: WindowMeasures, lines: BandPair, distanceMm: number
 
 const spacingOf = (bands: readonly BandPair[]) =>
   spacingCue(spacingMm(bands, 'A'), spacingMm(bands, 'B'));
+
+/**
+ * Beyond the distance at which the widest band read fills half a degree, the colours fill less of
+ * the eye and the step counts in proportion (assumption: threshold times visual angle constant).
+ */
+const smallField = (distanceMm: number) =>
+  Math.min(1, colourBandsMm[colourBandsMm.length - 1] / ((distanceMm * Math.PI) / 360));
 
 /** The colour band nearest to half a degree at this distance. */
 function bandIndex(distanceMm: number): number {

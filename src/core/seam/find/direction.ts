@@ -1,10 +1,9 @@
 import { gaussianBlur } from '../../filter/gaussianBlur.js';
-import type { GradientPlanes } from '../../filter/gaussianGradient.js';
-import { type BlockTensor, blockTensor } from '../../grain/blockTensor.js';
+import type { BlockTensor } from '../../grain/blockTensor.js';
 
 /** Smoothing of the grain direction, and how far to either side it is taken from, mm. */
-const directionSigmaMm = 3;
-const directionOffMm = 5;
+const directionSigmaMm = 2.5;
+const directionOffMm = 4;
 
 /** Grain direction per block, as a unit vector without sign. */
 export interface Direction {
@@ -14,10 +13,12 @@ export interface Direction {
   readonly sin: Float32Array;
 }
 
-/** Grain direction of every block from the wood 5 mm above and below it. */
-export function twoSidedDirection(gradient: GradientPlanes, pxPerMm: number): Direction {
-  const blockPx = Math.max(1, Math.round(pxPerMm));
-  const blocks = blockTensor(gradient, blockPx, pxPerMm);
+/**
+ * Grain direction of every block from the wood 4 mm above and below it, so that a seam does not
+ * speak for itself.
+ */
+export function twoSidedDirection(blocks: BlockTensor, pxPerMm: number): Direction {
+  const blockPx = Math.round(blocks.stepMm * pxPerMm);
   const { width, height, stepMm } = blocks;
   const smooth = (data: Float32Array) =>
     gaussianBlur({ width, height, data }, directionSigmaMm / stepMm).data;

@@ -1,8 +1,10 @@
 import { averageDown } from '../../filter/averageDown.js';
+import type { BlockTensor } from '../../grain/blockTensor.js';
 import { transposePlane } from '../../image/transposePlane.js';
 import type { Progress } from '../../progress.js';
 import type { RandomSource } from '../../random/randomSource.js';
 import type { LineMm } from '../../results/scoreResult.js';
+import { carriedBlocks } from '../carriedBlocks.js';
 import type { PanelPlanes } from '../seamWood.js';
 import { finderPxPerMm, type SeamMaps, seamMaps } from './seamMaps.js';
 import { type StrongestLine, strongestLine } from './strongestLine.js';
@@ -15,7 +17,7 @@ export interface FoundSeam {
 }
 
 /** A line is called a seam when the same board does as well by chance less often than this. */
-export const seamP = 0.005;
+export const seamP = 0.003;
 const deepestCut = 8;
 
 /** A rectangle of the panel, mm. */
@@ -41,9 +43,15 @@ export function findSeams(
   const reduced = factor > 1 ? averageDown(planes.logLuminance, factor) : planes.logLuminance;
   const pxPerMm = planes.pxPerMm / factor;
   progress?.(0.1, 'reading the panel along its length');
-  const along = seamMaps(planes, reduced, pxPerMm);
+  const blocks = carriedBlocks(reduced, pxPerMm);
+  const along = seamMaps(planes, reduced, blocks, pxPerMm);
   progress?.(0.4, 'reading the panel across its width');
-  const across = seamMaps(transposed(planes), transposePlane(reduced), pxPerMm);
+  const across = seamMaps(
+    transposed(planes),
+    transposePlane(reduced),
+    transposedBlocks(blocks),
+    pxPerMm,
+  );
   const found: FoundSeam[] = [];
   const whole = { x0: 0, y0: 0, x1: width / planes.pxPerMm, y1: height / planes.pxPerMm };
   const open: { rect: Rectangle; depth: number }[] = [{ rect: whole, depth: 0 }];
@@ -72,6 +80,11 @@ function transposed(planes: PanelPlanes): PanelPlanes {
   };
 }
 
+function transposedBlocks({ width, height, stepMm, jxx, jxy, jyy }: BlockTensor): BlockTensor {
+  const turn = (data: Float32Array) => transposePlane({ width, height, data }).data;
+  return { width: height, height: width, stepMm, jxx: turn(jyy), jxy: turn(jxy), jyy: turn(jxx) };
+}
+
 function strongestOf(
   along: SeamMaps,
   across: SeamMaps,
@@ -82,7 +95,7 @@ function strongestOf(
   const cut = strongestLine(across, cells(across, rect.y0, rect.y1, rect.x0, rect.x1), random);
   const sure = (line: StrongestLine | null) => (line && line.p <= seamP ? line : null);
   const [r, c] = [sure(rip), sure(cut)];
-  if (r && (!c || r.p < c.p || (r.p === c.p && r.evidence >= c.evidence))) {
+  if (r && (!c || r.weakerHalf >= c.weakerHalf)) {
     const [y1, y2] = ends(along, r, rect.x0, rect.x1);
     return { kind: 'rip', p: r.p, line: { x1Mm: rect.x0, y1Mm: y1, x2Mm: rect.x1, y2Mm: y2 } };
   }

@@ -1,4 +1,5 @@
 import { gaussianGradient } from '../../filter/gaussianGradient.js';
+import type { BlockTensor } from '../../grain/blockTensor.js';
 import type { Plane } from '../../image/plane.js';
 import type { PanelPlanes } from '../seamWood.js';
 import { breakMaps } from './breakMaps.js';
@@ -37,19 +38,24 @@ const cellMm = 1.5;
  *
  * @param planes the panel (transposed for crosscuts).
  * @param reduced log luminance at about `finderPxPerMm`. @param pxPerMm its scale.
+ * @param blocks gradient products of its ring lines (`carriedBlocks`).
  */
-export function seamMaps(planes: PanelPlanes, reduced: Plane, pxPerMm: number): SeamMaps {
+export function seamMaps(
+  planes: PanelPlanes,
+  reduced: Plane,
+  blocks: BlockTensor,
+  pxPerMm: number,
+): SeamMaps {
   const cellPx = Math.max(1, Math.round(cellMm * pxPerMm));
   const columnPx = cellPx * cellsPerColumn;
   const columns = Math.max(1, Math.floor(reduced.width / columnPx));
   const columnMm = columnPx / pxPerMm;
   const fineSlope = gaussianGradient(reduced, Math.max(0.8, 0.35 * pxPerMm));
   const coarseSlope = gaussianGradient(reduced, pxPerMm);
-  const fineGrain = twoSidedDirection(fineSlope, pxPerMm);
-  const coarseGrain = twoSidedDirection(coarseSlope, pxPerMm);
-  const fine = breakMaps(fineSlope, fineGrain, pxPerMm, { innerMm: 1.5, cellPx, columns });
-  const coarse = breakMaps(coarseSlope, coarseGrain, pxPerMm, { innerMm: 3, cellPx, columns });
-  const carried = carriedMap(reduced, pxPerMm, fineGrain, cellPx, columns);
+  const grain = twoSidedDirection(blocks, pxPerMm);
+  const fine = breakMaps(fineSlope, grain, pxPerMm, { innerMm: 1.5, cellPx, columns });
+  const coarse = breakMaps(coarseSlope, grain, pxPerMm, { innerMm: 3, cellPx, columns });
+  const carried = carriedMap(reduced, pxPerMm, grain, cellPx, columns);
   const means = columnMeans(reduced, columnPx, columns);
   const ridge = ridgeMap(means, pxPerMm);
   const [lightness, a, b] = colourStepMaps(planes, columns, columnMm, reduced.height, pxPerMm);

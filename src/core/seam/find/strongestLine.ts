@@ -12,6 +12,8 @@ export interface StrongestLine {
   readonly row: number;
   readonly slope: number;
   readonly evidence: number;
+  /** Evidence of the weaker half of its length: a line that only half a joint lies on has little. */
+  readonly weakerHalf: number;
   readonly p: number;
 }
 
@@ -45,7 +47,15 @@ export function strongestLine(
   const peers = localMaxima(evidence(maps, scan, scale), rows, apart, edge);
   if (peers.length === 0) return null;
   const top = peers.reduce((a, b) => (b.value > a.value ? b : a));
-  const line = { region, row: region.row0 + top.row, slope: slopes[top.tilt], evidence: top.value };
+  const slope = slopes[top.tilt];
+  const weakerHalf = Math.min(
+    ...halves(region).map((half) => {
+      const row = top.row + slope * ((half.col0 + half.col1 - region.col0 - region.col1) / 2);
+      const own = evidence(maps, lineScan(maps, half, [slope]), scale);
+      return own[Math.min(rows - 1, Math.max(0, Math.round(row)))] || 0;
+    }),
+  );
+  const line = { region, row: region.row0 + top.row, slope, evidence: top.value, weakerHalf };
   const others = peers.filter((m) => Math.abs(m.row - top.row) > apart).map((m) => m.value);
   const pPeers = familyP(others, top.value, peers.length);
   if (pPeers > worthAShuffle) return { ...line, p: pPeers };
@@ -58,6 +68,14 @@ export function strongestLine(
   const pTilted = judge(tiltedLines(maps, region, columns, scale, apart, edge));
   const pShuffled = judge(shuffledLines(maps, region, slopes, scale, apart, edge, random));
   return { ...line, p: Math.max(pPeers, pTilted, pShuffled) };
+}
+
+function halves(region: CellRegion): CellRegion[] {
+  const middle = (region.col0 + region.col1) >> 1;
+  return [
+    { ...region, col1: middle },
+    { ...region, col0: middle },
+  ];
 }
 
 /** Slopes in rows per column, finely enough that a line's ends move by 0.6 mm from one to the next. */
