@@ -1,5 +1,5 @@
+import { binMaxima } from './binMaxima.js';
 import type { LineScan } from './lineScan.js';
-import { localMaxima } from './localMaxima.js';
 import type { SeamMaps } from './seamMaps.js';
 import { tailScale } from './tailScale.js';
 
@@ -7,12 +7,12 @@ import { tailScale } from './tailScale.js';
 export interface BoardScale {
   /** Median of each cue over the region's lines, and half of its 16..84 % range. */
   readonly cues: readonly { readonly middle: number; readonly spread: number }[];
-  /** Gumbel law of each channel's squared strength over separate lines. */
-  readonly channels: readonly { readonly location: number; readonly scale: number }[];
+  /** Median and tail of each channel's squared strength over stretches of rows. */
+  readonly channels: readonly { readonly median: number; readonly tail: number }[];
 }
 
 /** Cues that speak of the same thing are judged together: a break, a thin line, a colour step. */
-const channels: readonly (readonly string[])[] = [
+export const channels: readonly (readonly string[])[] = [
   ['breakFine'],
   ['breakCoarse'],
   ['breakCarried'],
@@ -24,7 +24,7 @@ const channels: readonly (readonly string[])[] = [
 export function boardScale(
   maps: SeamMaps,
   scan: LineScan,
-  reachRows: number,
+  binRows: number,
   edgeRows: number,
 ): BoardScale {
   const cues = scan.sum.map((values) => {
@@ -34,7 +34,7 @@ export function boardScale(
   });
   const tails = channels.map((channel) => {
     const strength = channelStrength(maps, scan, cues, channel);
-    return tailScale(localMaxima(strength, scan.rows, reachRows, edgeRows).map((m) => m.value));
+    return tailScale(binMaxima(strength, scan.rows, binRows, edgeRows).map((m) => m.value));
   });
   return { cues, channels: tails };
 }
@@ -43,16 +43,16 @@ export function boardScale(
  * Evidence of a break in constancy per line, in units of the board's own lines.
  *
  * Per channel, T2 = sum over unsigned cues of max(0, z)^2 + sum over signed cues of z^2 and its
- * surprise s = max(0, T2 - location) / scale, which falls off as exp(-s) among the board's own lines;
+ * surprise s = max(0, T2 - median) / tail, which falls off as exp(-s) among the board's own lines;
  * the evidence is the sum of the surprises. A board full of dark lines thus forgives dark lines.
  */
 export function evidence(maps: SeamMaps, scan: LineScan, scale: BoardScale): Float32Array {
   const out = new Float32Array(scan.sum[0].length);
   channels.forEach((channel, k) => {
     const strength = channelStrength(maps, scan, scale.cues, channel);
-    const law = scale.channels[k];
+    const { median, tail } = scale.channels[k];
     for (let i = 0; i < out.length; i++) {
-      const surprise = (strength[i] - law.location) / law.scale;
+      const surprise = (strength[i] - median) / tail;
       if (surprise > 0 || Number.isNaN(surprise)) out[i] += surprise;
     }
   });

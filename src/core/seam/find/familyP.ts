@@ -1,16 +1,20 @@
-import { tailScale } from './tailScale.js';
-
 /** Never say never: the smallest chance that a few hundred lines of one board can vouch for. */
 const leastP = 1e-6;
 
 /**
- * Chance that the strongest of `tries` lines reaches `value` when each behaves like `pool`:
- * p = 1 - F(value)^tries, F the Gumbel law of the pool (see `tailScale`).
+ * Chance that the best of `tries` lines of a board with no seam shows this much evidence.
  *
- * @returns 1 when the pool is too small (fewer than 8 lines) to say anything.
+ * Evidence S is a sum of `channels` surprises, each falling off as exp(-s) among the board's own
+ * lines, so one line reaches S with the chance of a gamma variable of that order,
+ * Q = exp(-S) sum S^j / j! over j < channels, and the best of many with 1 - (1 - Q)^tries.
  */
-export function familyP(pool: readonly number[], value: number, tries: number): number {
-  if (pool.length < 8) return 1;
-  const { location, scale } = tailScale(pool);
-  return Math.max(leastP, -Math.expm1(-tries * Math.exp(-(value - location) / scale)));
+export function familyP(evidence: number, tries: number, channels: number): number {
+  let term = 1;
+  let sum = 1;
+  for (let j = 1; j < channels; j++) {
+    term *= evidence / j;
+    sum += term;
+  }
+  const single = Math.min(0.999999, sum * Math.exp(-evidence));
+  return Math.max(leastP, -Math.expm1(tries * Math.log1p(-single)));
 }

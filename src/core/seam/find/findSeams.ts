@@ -121,18 +121,21 @@ function ends(maps: SeamMaps, line: StrongestLine, x0: number, x1: number): [num
   return [y + (x0 - middleMm) * perMm, y + (x1 - middleMm) * perMm];
 }
 
+/** Half of the widest joint or reveal that is left out of the parts beside it, mm. */
+const clearMm = 1.5;
+
 /** The two rectangles beside a seam; a tilted seam leaves out the sliver it leans over. */
 function parts(rect: Rectangle, { kind, line }: FoundSeam): Rectangle[] {
   if (kind === 'rip') {
     const [low, high] = [Math.min(line.y1Mm, line.y2Mm), Math.max(line.y1Mm, line.y2Mm)];
     return [
-      { ...rect, y1: low },
-      { ...rect, y0: high },
+      { ...rect, y1: low - clearMm },
+      { ...rect, y0: high + clearMm },
     ];
   }
   const [low, high] = [Math.min(line.x1Mm, line.x2Mm), Math.max(line.x1Mm, line.x2Mm)];
   return [
-    { ...rect, x1: low },
-    { ...rect, x0: high },
+    { ...rect, x1: low - clearMm },
+    { ...rect, x0: high + clearMm },
   ];
 }

@@ -1,8 +1,9 @@
 import type { RandomSource } from '../../random/randomSource.js';
-import { type BoardScale, boardScale, evidence } from './evidence.js';
+import { type BinMaximum, binMaxima } from './binMaxima.js';
+import { type BoardScale, boardScale, channels, evidence } from './evidence.js';
 import { familyP } from './familyP.js';
 import { type CellRegion, lineScan } from './lineScan.js';
-import { type LocalMaximum, localMaxima } from './localMaxima.js';
+import { poolP } from './poolP.js';
 import type { SeamMaps } from './seamMaps.js';
 
 /** The strongest candidate of a region and how often the same board does as well by chance. */
@@ -19,8 +20,9 @@ export interface StrongestLine {
 
 /** Greatest tilt of a seam against the panel's edge, rad (3 deg). */
 export const maxTiltRad = 0.0524;
-const apartMm = 4;
-const edgeMm = 6;
+const binMm = 3;
+/** Nearer to the region's edge the bands beside a candidate would reach over it. */
+const edgeMm = 8;
 const blocksPerSeam = 12;
 const shuffles = 6;
 /** Candidates less likely than this by their peers are worth the shuffles. */
@@ -39,12 +41,12 @@ export function strongestLine(
   const rows = region.row1 - region.row0;
   const columns = region.col1 - region.col0;
   const edge = Math.round(edgeMm * maps.rowsPerMm);
-  const apart = Math.max(2, Math.round(apartMm * maps.rowsPerMm));
-  if (columns < 3 || rows < 2 * edge + 3 * apart) return null;
+  const bin = Math.max(2, Math.round(binMm * maps.rowsPerMm));
+  if (columns < 3 || rows < 2 * edge + 8 * bin) return null;
   const slopes = slopesAround(maps, columns, 0);
   const scan = lineScan(maps, region, slopes);
-  const scale = boardScale(maps, scan, apart, edge);
-  const peers = localMaxima(evidence(maps, scan, scale), rows, apart, edge);
+  const scale = boardScale(maps, scan, bin, edge);
+  const peers = binMaxima(evidence(maps, scan, scale), rows, bin, edge);
   if (peers.length === 0) return null;
   const top = peers.reduce((a, b) => (b.value > a.value ? b : a));
   const slope = slopes[top.tilt];
@@ -56,17 +58,16 @@ export function strongestLine(
     }),
   );
   const line = { region, row: region.row0 + top.row, slope, evidence: top.value, weakerHalf };
-  const others = peers.filter((m) => Math.abs(m.row - top.row) > apart).map((m) => m.value);
-  const pPeers = familyP(others, top.value, peers.length);
+  const pPeers = familyP(top.value, peers.length, channels.length);
   if (pPeers > worthAShuffle) return { ...line, p: pPeers };
-  const judge = (pool: LocalMaximum[]) =>
-    familyP(
+  const judge = (pool: BinMaximum[]) =>
+    poolP(
       pool.map((m) => m.value),
       top.value,
       peers.length,
     );
-  const pTilted = judge(tiltedLines(maps, region, columns, scale, apart, edge));
-  const pShuffled = judge(shuffledLines(maps, region, slopes, scale, apart, edge, random));
+  const pTilted = judge(tiltedLines(maps, region, columns, scale, bin, edge));
+  const pShuffled = judge(shuffledLines(maps, region, slopes, scale, bin, edge, random));
   return { ...line, p: Math.max(pPeers, pTilted, pShuffled) };
 }
 
@@ -94,13 +95,13 @@ function tiltedLines(
   region: CellRegion,
   columns: number,
   scale: BoardScale,
-  apart: number,
+  bin: number,
   edge: number,
-): LocalMaximum[] {
+): BinMaximum[] {
   const rows = region.row1 - region.row0;
   return [-2.5 * maxTiltRad, 2.5 * maxTiltRad].flatMap((middleRad) => {
     const scan = lineScan(maps, region, slopesAround(maps, columns, middleRad));
-    return localMaxima(evidence(maps, scan, scale), rows, apart, edge);
+    return binMaxima(evidence(maps, scan, scale), rows, bin, edge);
   });
 }
 
@@ -109,10 +110,10 @@ function shuffledLines(
   region: CellRegion,
   slopes: readonly number[],
   scale: BoardScale,
-  apart: number,
+  bin: number,
   edge: number,
   random: RandomSource,
-): LocalMaximum[] {
+): BinMaximum[] {
   const rows = region.row1 - region.row0;
   const perBlock = Math.max(1, Math.ceil((region.col1 - region.col0) / blocksPerSeam));
   return Array.from({ length: shuffles }, () => {
@@ -122,6 +123,6 @@ function shuffledLines(
       shift[c] = first ? random.integer(rows) : shift[c - 1];
     }
     const scan = lineScan(maps, region, slopes, shift);
-    return localMaxima(evidence(maps, scan, scale), rows, apart, edge);
+    return binMaxima(evidence(maps, scan, scale), rows, bin, edge);
   }).flat();
 }
