@@ -74,7 +74,7 @@ describe.skipIf(!browserOrSkip())('boards on the page', () => {
     const first = page.locator('.candidate').first();
     const name = (await first.locator('strong').textContent())!.replace('1. ', '');
     expect(await page.locator('h1').textContent()).toContain(`${name} loses least`);
-    await first.getByRole('button', { name: `Place a front on ${name}` }).click();
+    await first.getByRole('button', { name: `Place a front on it: ${name}` }).click();
     await page.locator('.front-handle').waitFor();
     expect(await page.locator('.photo-row button[aria-pressed=true]').textContent()).toBe(name);
   });

@@ -31,12 +31,16 @@ export interface TriedFront {
 
 const notAsked: PlaceSearch = { state: 'notAsked' };
 
-/** Judges the front at its place, live while it is dragged, and every rip across the panel. */
+/**
+ * Judges the front at its place, live while it is dragged, and every rip across the panel.
+ * @param held the front is being dragged: the exact answer waits until it is let go
+ */
 export function useFrontBench(
   photo: Photo,
   panel: PanelOnShelf | null,
   place: FrontPlace | null,
   settings: Settings,
+  held: boolean,
 ): TriedFront {
   const [answer, setAnswer] = useState<FrontAnswer | null>(null);
   const [curve, setCurve] = useState<readonly RipCost[] | null>(null);
@@ -87,9 +91,10 @@ export function useFrontBench(
   // biome-ignore lint/correctness/useExhaustiveDependencies: asked anew when the question changes
   useEffect(() => {
     askFront(true);
+    if (held) return;
     const atRest = setTimeout(() => askFront(false), restMs);
     return () => clearTimeout(atRest);
-  }, [questionKey]);
+  }, [questionKey, held]);
   // biome-ignore lint/correctness/useExhaustiveDependencies: asked anew when the loss changes
   useEffect(() => {
     askCurve();

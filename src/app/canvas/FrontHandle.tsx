@@ -9,6 +9,8 @@ export interface FrontHandleProps {
   readonly frame: ScoreFrame;
   /** Called while dragging; the moves of one drag share a gesture. */
   readonly onMove: (to: FrontPlace, gesture: string) => void;
+  /** Told when it is taken hold of and let go. */
+  readonly onHold?: (held: boolean) => void;
   readonly label?: string;
   /** Drawn thinly, so that the joints under it can be judged. */
   readonly faint?: boolean;
@@ -23,9 +25,19 @@ const steps: Readonly<Record<string, readonly [number, number]>> = {
 
 /** The front on the panel: dragged by finger or mouse, or moved by a millimetre a key. */
 export function FrontHandle(props: FrontHandleProps) {
-  const { place, widthMm, heightMm, frame, onMove, label = 'The front', faint = false } = props;
+  const {
+    place,
+    widthMm,
+    heightMm,
+    frame,
+    onMove,
+    onHold,
+    label = 'The front',
+    faint = false,
+  } = props;
   const grip = useRef<{ x: number; y: number; place: FrontPlace; gesture: string } | null>(null);
   const letGo = () => {
+    if (grip.current) onHold?.(false);
     grip.current = null;
   };
   return (
@@ -42,6 +54,7 @@ export function FrontHandle(props: FrontHandleProps) {
       onPointerDown={(event) => {
         event.stopPropagation();
         event.currentTarget.setPointerCapture(event.pointerId);
+        onHold?.(true);
         grip.current = {
           x: event.clientX,
           y: event.clientY,

@@ -42,7 +42,7 @@ export function BestPlaces({ tried, units, onPlace }: BestPlacesProps) {
               </span>
               <button
                 type="button"
-                aria-label={`Put the front at place ${place.rank}`}
+                aria-label={`Put it here: place ${place.rank}`}
                 onClick={() => onPlace({ xMm: place.xMm, yMm: place.yMm })}
               >
                 Put it here

@@ -73,7 +73,7 @@ export function CandidateCard(props: CandidateCardProps) {
         <span>
           <Fractions text={words} />
         </span>
-        <button type="button" onClick={onChoose} aria-label={`Place a front on ${photo.name}`}>
+        <button type="button" onClick={onChoose} aria-label={`Place a front on it: ${photo.name}`}>
           Place a front on it
         </button>
       </div>

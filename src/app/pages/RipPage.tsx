@@ -1,3 +1,4 @@
+import { useState } from 'react';
 import { changePhoto } from '../actions/panelChanges.js';
 import { frontPlaceOf } from '../analysis/frontPlaceOf.js';
 import { useFrontBench } from '../analysis/useFrontBench.js';
@@ -32,7 +33,8 @@ function Rip({ photo, project }: { readonly photo: Photo; readonly project: Proj
   const { settings } = project;
   const panel = usePanel(photo);
   const place = frontPlaceOf(photo, settings);
-  const tried = useFrontBench(photo, panel, place, settings);
+  const [held, setHeld] = useState(false);
+  const tried = useFrontBench(photo, panel, place, settings, held);
   const units = lengthUnitsOf(settings.unit);
   return (
     <>
@@ -40,7 +42,7 @@ function Rip({ photo, project }: { readonly photo: Photo; readonly project: Proj
       <div className="bench">
         <div className="stack">
           {panel && place ? (
-            <TriedPicture {...{ photo, settings, panel, place, tried }} />
+            <TriedPicture {...{ photo, settings, panel, place, tried }} onHold={setHeld} />
           ) : (
             <p role="status">Squaring the panel up…</p>
           )}

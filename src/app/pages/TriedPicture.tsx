@@ -19,10 +19,11 @@ export interface TriedPictureProps {
   readonly panel: PanelOnShelf;
   readonly place: FrontPlace;
   readonly tried: TriedFront;
+  readonly onHold: (held: boolean) => void;
 }
 
 /** The uncut panel: the cost of every rip beside it, the front dragged over it. */
-export function TriedPicture({ photo, settings, panel, place, tried }: TriedPictureProps) {
+export function TriedPicture({ photo, settings, panel, place, tried, onHold }: TriedPictureProps) {
   const { widthMm, heightMm } = panel.panel;
   const half = ripLossMm(settings) / 2;
   const ripsMm = [place.yMm - half, place.yMm + settings.frontHeightMm + half];
@@ -63,6 +64,7 @@ export function TriedPicture({ photo, settings, panel, place, tried }: TriedPict
             heightMm={settings.frontHeightMm}
             frame={frame}
             onMove={move}
+            onHold={onHold}
             faint={glued > 0}
           />
         )}

@@ -45,7 +45,7 @@ export function KeptProjects() {
               </a>
               <button
                 type="button"
-                aria-label={asked === id ? `Yes, remove ${name}` : `Remove ${name}`}
+                aria-label={asked === id ? `Yes, remove it: ${name}` : `Remove ${name}`}
                 onBlur={() => setAsked(null)}
                 onClick={() => (asked === id ? remove(id) : setAsked(id))}
               >
