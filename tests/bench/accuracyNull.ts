@@ -1,0 +1,28 @@
+import { averageDown } from '../../src/core/filter/averageDown.js';
+import type { PanelPhoto } from '../../src/core/image/panelPhoto.js';
+import { createRandom } from '../../src/core/random/createRandom.js';
+import { carriedBlocks } from '../../src/core/seam/carriedBlocks.js';
+import { finderPxPerMm, seamMaps } from '../../src/core/seam/find/seamMaps.js';
+import { strongestLine } from '../../src/core/seam/find/strongestLine.js';
+import { panelPlanes } from '../../src/core/seam/panelPlanes.js';
+
+/** p of the strongest line along a whole panel, however weak: the finder's own first step. */
+export function strongestP(photo: PanelPhoto): number {
+  const planes = panelPlanes(photo);
+  const factor = Math.max(1, Math.round(planes.pxPerMm / finderPxPerMm));
+  const reduced = factor > 1 ? averageDown(planes.logLuminance, factor) : planes.logLuminance;
+  const scale = planes.pxPerMm / factor;
+  const maps = seamMaps(planes, reduced, carriedBlocks(reduced, scale), scale);
+  const region = { col0: 0, col1: maps.columns, row0: 0, row1: maps.rows };
+  return strongestLine(maps, region, createRandom(1))?.p ?? 1;
+}
+
+/** Kolmogorov-Smirnov distance from the uniform law, and its 95 % critical value 1.36/sqrt(n). */
+export function uniformDistance(p: readonly number[]): { distance: number; critical: number } {
+  const sorted = [...p].sort((a, b) => a - b);
+  const n = sorted.length;
+  const distance = Math.max(
+    ...sorted.map((value, i) => Math.max((i + 1) / n - value, value - i / n)),
+  );
+  return { distance, critical: 1.36 / Math.sqrt(n) };
+}

@@ -1,0 +1,138 @@
+import { ciede2000 } from '../../src/core/colour/ciede2000.js';
+import { logLuminancePlane } from '../../src/core/colour/logLuminancePlane.js';
+import type { Plane } from '../../src/core/image/plane.js';
+import { closedFormBreak } from '../../src/core/visibility/closedFormBreak.js';
+import { cubicMean } from '../../src/core/visibility/cubicMean.js';
+import { drawPanel } from '../../src/core/wood/drawPanel.js';
+import type { SeamSpec } from '../../src/core/wood/panelSpec.js';
+import type { SeamTruth } from '../../src/core/wood/panelTruth.js';
+import type { BenchPanel } from './accuracyPanels.js';
+
+const windowMm = 10;
+const distanceMm = 600;
+const barePxPerMm = 3;
+/** A wood colour of middling lightness, where colour steps are weighed (CIE L*a*b*). */
+const middleWood = [65, 12, 25] as const;
+
+/** Contrast of the ring lines about a point: amplitude of a sine of the same rms. */
+export type RingContrast = (piece: number, xMm: number, yMm: number) => number;
+
+/** Contrast read from the same panel drawn with bare rings: no fibre, pores, rays or drift. */
+export function bareRingContrast(panel: BenchPanel): RingContrast {
+  const boards = panel.spec.boards.map((board) => ({ ...board, texture: 0 }));
+  const bare = drawPanel({ ...panel.spec, boards, seams: [] }, { pxPerMm: barePxPerMm }).image;
+  const lines = logLuminancePlane(bare);
+  return (_, xMm, yMm) => Math.SQRT2 * patchRms(lines, xMm * barePxPerMm, yMm * barePxPerMm);
+}
+
+/** Contrast of what the picture repeats along its true ring lines: means by age, then their rms. */
+export function agedRingContrast({ photo, truth }: BenchPanel): RingContrast {
+  const lines = logLuminancePlane(photo.image);
+  return (piece, xMm, yMm) => {
+    const byAge = new Map<number, { sum: number; n: number }>();
+    for (let dy = -10; dy <= 10; dy += 0.4) {
+      for (let dx = -10; dx <= 10; dx += 0.8) {
+        const [x, y] = [xMm + dx, yMm + dy];
+        if (truth.pieceAt(x, y) !== piece) continue;
+        const age = Math.floor(truth.ringLineOfPiece(piece, x, y).ageMm / 0.25);
+        const at = byAge.get(age) ?? { sum: 0, n: 0 };
+        at.sum +=
+          lines.data[Math.floor(y * photo.pxPerMm) * lines.width + Math.floor(x * photo.pxPerMm)];
+        at.n++;
+        byAge.set(age, at);
+      }
+    }
+    const means = [...byAge.values()].filter(({ n }) => n >= 8).map(({ sum, n }) => sum / n);
+    return Math.SQRT2 * spread(means);
+  };
+}
+
+/**
+ * V of one seam by truth: the closed form of method section 5 in windows of 10 mm, from the
+ * model's own ring lines on both sides, pooled by the cubic mean; the colour step's V between
+ * different boards. Nothing here is measured by the product.
+ */
+export function seamVByTruth(
+  { truth, spec }: BenchPanel,
+  k: number,
+  contrastAt: RingContrast,
+): number {
+  const seam = truth.seams[k];
+  if (seam.gapMm > 0) return Number.POSITIVE_INFINITY;
+  if (!seam.sameBoard || seam.lostMm === null || seam.slideMm === null) return colourV(seam);
+  const { line, lostMm, slideMm } = seam;
+  const length = Math.hypot(line.x2Mm - line.x1Mm, line.y2Mm - line.y1Mm);
+  const values: number[] = [];
+  for (let at = windowMm / 2; at < length; at += windowMm) {
+    const x = line.x1Mm + ((line.x2Mm - line.x1Mm) * at) / length;
+    const y = line.y1Mm + ((line.y2Mm - line.y1Mm) * at) / length;
+    const crossing = crossingAt(truth, spec.seams[k], x, y);
+    const contrast = contrastAt(spec.seams[k].pieceA, x, y);
+    values.push(closedFormBreak({ ...crossing, contrast, lostMm, slideMm, distanceMm }));
+  }
+  return cubicMean(values) ?? 0;
+}
+
+/** Mean direction against the seam (rips: from +x, crosscuts: the frame turned) and spacing. */
+function crossingAt(truth: BenchPanel['truth'], seam: SeamSpec, x: number, y: number) {
+  const a = truth.ringLineOfPiece(seam.pieceA, x, y);
+  const b = truth.ringLineOfPiece(seam.pieceB, x, y);
+  const half = Math.atan2(
+    Math.sin(2 * a.angleRad) + Math.sin(2 * b.angleRad),
+    Math.cos(2 * a.angleRad) + Math.cos(2 * b.angleRad),
+  );
+  const { x1Mm, y1Mm, x2Mm, y2Mm } = seam.line;
+  const along = Math.atan2(y2Mm - y1Mm, x2Mm - x1Mm);
+  const turned = half / 2 - along;
+  return {
+    // A crosscut's frame is mirrored: its slide is +y, its loss +x.
+    angleRad: seam.kind === 'rip' ? turned : -turned,
+    spacingMm: Math.sqrt(a.spacingMm * b.spacingMm),
+  };
+}
+
+/**
+ * True offset of the lines at a seam point: how far across the grain side B's wood lies from
+ * side A's, from the difference of ring ages over their slope, mm; with the local spacing.
+ */
+export function trueOffset({ truth, spec }: BenchPanel, k: number, atMm: number) {
+  const { pieceA, pieceB, line } = spec.seams[k];
+  const length = Math.hypot(line.x2Mm - line.x1Mm, line.y2Mm - line.y1Mm);
+  const x = line.x1Mm + ((line.x2Mm - line.x1Mm) * atMm) / length;
+  const y = line.y1Mm + ((line.y2Mm - line.y1Mm) * atMm) / length;
+  const a = truth.ringLineOfPiece(pieceA, x, y);
+  const b = truth.ringLineOfPiece(pieceB, x, y);
+  const [nx, ny] = [-Math.sin(a.angleRad), Math.cos(a.angleRad)];
+  const h = 0.05;
+  const age = (sign: number) =>
+    truth.ringLineOfPiece(pieceA, x + sign * h * nx, y + sign * h * ny).ageMm;
+  const slope = (age(1) - age(-1)) / (2 * h);
+  return {
+    offsetMm: (b.ageMm - a.ageMm) / slope,
+    spacingMm: Math.sqrt(a.spacingMm * b.spacingMm),
+    angleRad: a.angleRad,
+    turnRad: Math.abs(Math.sin(b.angleRad - a.angleRad)),
+  };
+}
+
+function colourV({ colourStep: { dL, da, db } }: SeamTruth): number {
+  const [l, a, b] = middleWood;
+  return ciede2000([l, a, b], [l + dL, a + da, b + db]) / 0.8;
+}
+
+function patchRms({ width, height, data }: Plane, px: number, py: number): number {
+  const half = 10 * barePxPerMm;
+  const values: number[] = [];
+  for (let y = Math.max(0, Math.round(py - half)); y < Math.min(height, py + half); y++) {
+    for (let x = Math.max(0, Math.round(px - half)); x < Math.min(width, px + half); x += 2) {
+      values.push(data[y * width + x]);
+    }
+  }
+  return spread(values);
+}
+
+function spread(values: readonly number[]): number {
+  if (values.length < 2) return 0;
+  const mean = values.reduce((s, v) => s + v, 0) / values.length;
+  return Math.sqrt(values.reduce((s, v) => s + (v - mean) ** 2, 0) / values.length);
+}
