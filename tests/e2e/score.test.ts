@@ -33,10 +33,15 @@ async function openDrawn(page: Page): Promise<void> {
   await scored(page);
 }
 
+/** Only what is placed by hand is scored: finding takes most of the time. */
+async function stopFinding(page: Page): Promise<void> {
+  await page.getByLabel('look for joints in the photo').uncheck();
+}
+
 /** What the page was told by hand, as the command line is told it. */
 async function wordsOf(page: Page): Promise<string[]> {
   const file = JSON.parse(await savedText(page, 'Save as a file')) as { project: Project };
-  const { scale, seams, leftOut } = file.project.photos[0]!;
+  const { scale, seams, leftOut, findSeams } = file.project.photos[0]!;
   if (scale?.kind !== 'size' || !scale.cornersPx) throw new Error('no corners');
   const areas = leftOut.flatMap(({ xMm, yMm, radiusXMm, radiusYMm }) => [
     '--leave-out',
@@ -57,6 +62,7 @@ async function wordsOf(page: Page): Promise<string[]> {
     corners,
     '--distance',
     `${distanceMm}mm`,
+    ...(findSeams ? [] : ['--no-find']),
     ...placed,
     ...areas,
   ];
@@ -110,6 +116,7 @@ describe.skipIf(!browserOrSkip())('scoring on the page', () => {
   it('scores a joint placed by hand like the command line, there and from farther away', async () => {
     const page = await (await bench.freshContext()).newPage();
     await openDrawn(page);
+    await stopFinding(page);
     await page.getByRole('button', { name: 'Place a joint along' }).click();
     await page.getByRole('application').press('Enter');
     await scored(page);
@@ -138,6 +145,8 @@ describe.skipIf(!browserOrSkip())('scoring on the page', () => {
   it('takes a placed joint back by undo, moves it by keys, and removes it', async () => {
     const page = await (await bench.freshContext()).newPage();
     await openDrawn(page);
+    await stopFinding(page);
+    await scored(page);
     const before = await numbers(page);
     await page.getByRole('button', { name: 'Place a crosscut' }).click();
     await tapPanel(page, 80, 60);
