@@ -2,13 +2,20 @@ import { binMaxima } from './binMaxima.js';
 import type { LineScan } from './lineScan.js';
 import type { SeamMaps } from './seamMaps.js';
 import { tailScale } from './tailScale.js';
+import { whiten } from './whiten.js';
 
 /** How the lines of one board behave, cue by cue and channel by channel. */
 export interface BoardScale {
   /** Median of each cue over the region's lines, and half of its 16..84 % range. */
   readonly cues: readonly { readonly middle: number; readonly spread: number }[];
-  /** Median and tail of each channel's squared strength over stretches of rows. */
-  readonly channels: readonly { readonly median: number; readonly tail: number }[];
+  /** Per channel the inverse correlation of its cues, and median and tail of its strength. */
+  readonly channels: readonly ChannelScale[];
+}
+
+interface ChannelScale {
+  readonly inverse: readonly (readonly number[])[];
+  readonly median: number;
+  readonly tail: number;
 }
 
 /** Cues that speak of the same thing are judged together: a break, a thin line, a colour step. */
@@ -32,48 +39,64 @@ export function boardScale(
     const at = (q: number) => sorted[Math.min(sorted.length - 1, Math.floor(q * sorted.length))];
     return { middle: at(0.5), spread: (at(0.84) - at(0.16)) / 2 + 1e-9 };
   });
-  const tails = channels.map((channel) => {
-    const strength = channelStrength(maps, scan, cues, channel);
-    return tailScale(binMaxima(strength, scan.rows, binRows, edgeRows).map((m) => m.value));
+  const scales = channels.map((channel) => {
+    const z = standardised(maps, scan, cues, channel);
+    const inverse = z.length > 1 ? whiten(z) : [[1]];
+    const maxima = binMaxima(strength(z, inverse), scan.rows, binRows, edgeRows);
+    return { inverse, ...tailScale(maxima.map((m) => m.value)) };
   });
-  return { cues, channels: tails };
+  return { cues, channels: scales };
 }
 
 /**
  * Evidence of a break in constancy per line, in units of the board's own lines.
  *
- * Per channel, T2 = sum over unsigned cues of max(0, z)^2 + sum over signed cues of z^2 and its
- * surprise s = max(0, T2 - median) / tail, which falls off as exp(-s) among the board's own lines;
- * the evidence is the sum of the surprises. A board full of dark lines thus forgives dark lines.
+ * With z a channel's cues over the board's own spread (an unsigned cue counts from 0 up), its
+ * strength is T2 = z' C^-1 z, C the cues' correlation on this board, and its surprise
+ * s = max(0, T2 - median) / tail, which falls off as exp(-s) among the board's own lines; the
+ * evidence is the sum of the surprises. A board full of dark lines thus forgives dark lines.
  */
 export function evidence(maps: SeamMaps, scan: LineScan, scale: BoardScale): Float32Array {
   const out = new Float32Array(scan.sum[0].length);
   channels.forEach((channel, k) => {
-    const strength = channelStrength(maps, scan, scale.cues, channel);
-    const { median, tail } = scale.channels[k];
+    const { inverse, median, tail } = scale.channels[k];
+    const t2 = strength(standardised(maps, scan, scale.cues, channel), inverse);
     for (let i = 0; i < out.length; i++) {
-      const surprise = (strength[i] - median) / tail;
+      const surprise = (t2[i] - median) / tail;
       if (surprise > 0 || Number.isNaN(surprise)) out[i] += surprise;
     }
   });
   return out;
 }
 
-function channelStrength(
+function standardised(
   maps: SeamMaps,
   scan: LineScan,
   cues: BoardScale['cues'],
   channel: readonly string[],
-): Float32Array {
-  const out = new Float32Array(scan.sum[0].length);
-  maps.cues.forEach((cue, k) => {
-    if (!channel.includes(cue.cue)) return;
+): Float32Array[] {
+  return channel.map((name) => {
+    const k = maps.cues.findIndex((cue) => cue.cue === name);
     const { middle, spread } = cues[k];
-    const values = scan.sum[k];
-    for (let i = 0; i < out.length; i++) {
-      const z = (values[i] - middle) / spread;
-      if (cue.signed || z > 0 || Number.isNaN(z)) out[i] += z * z;
-    }
+    const signed = maps.cues[k].signed;
+    return scan.sum[k].map((value) => {
+      const z = (value - middle) / spread;
+      return signed || !(z < 0) ? z : 0;
+    });
   });
+}
+
+function strength(
+  z: readonly Float32Array[],
+  inverse: readonly (readonly number[])[],
+): Float32Array {
+  const out = new Float32Array(z[0].length);
+  for (let i = 0; i < out.length; i++) {
+    let sum = 0;
+    for (let a = 0; a < z.length; a++) {
+      for (let b = 0; b < z.length; b++) sum += inverse[a][b] * z[a][i] * z[b][i];
+    }
+    out[i] = sum;
+  }
   return out;
 }
