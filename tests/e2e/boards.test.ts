@@ -67,6 +67,26 @@ describe.skipIf(!browserOrSkip())('boards on the page', () => {
     expect(errors).toEqual([]);
   });
 
+  it('are laid in the best order by one tap, in one step that undo takes back', async () => {
+    await judged();
+    const before = await order();
+    const worst = async () => {
+      await judged();
+      const widths = await page
+        .locator('.rail rect.bar')
+        .evaluateAll((bars) => bars.map((bar) => Number(bar.getAttribute('width'))));
+      return widths.reduce((sum, width) => sum + 2 ** (3 * (width / 9 - 2)), 0);
+    };
+    const cost = await worst();
+    await page.getByRole('button', { name: 'Find the best order' }).click();
+    await page.getByRole('button', { name: 'Undo: Lay the best order' }).waitFor();
+    // The sum of V^3 as the rail draws it: a bar is log2 V long.
+    expect(await worst()).toBeLessThan(cost);
+    await page.getByRole('button', { name: 'Undo: Lay the best order' }).click();
+    expect(await order()).toEqual(before);
+    expect(errors).toEqual([]);
+  });
+
   it('stand side by side as candidates, ranked, and one is taken to the rip', async () => {
     await page.getByRole('link', { name: 'Candidates' }).click();
     await judged();

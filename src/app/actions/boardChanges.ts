@@ -29,3 +29,21 @@ export function removePhoto(photoId: string): void {
     if (draft.shownPhotoId === photoId) draft.shownPhotoId = draft.photos[0]?.id ?? null;
   });
 }
+
+/** Lays the boards in an order and way round, from the top down; other photos keep their places. */
+export function layInOrder(
+  order: readonly { readonly id: string; readonly turned: boolean }[],
+): void {
+  changeProject('Lay the best order', (draft) => {
+    const byId = new Map(draft.photos.map((photo) => [photo.id, photo]));
+    const laid = order.flatMap(({ id, turned }) => {
+      const photo = byId.get(id);
+      if (!photo) return [];
+      photo.turned = turned;
+      return [photo];
+    });
+    const moved = new Set(laid.map(({ id }) => id));
+    let next = 0;
+    draft.photos = draft.photos.map((photo) => (moved.has(photo.id) ? laid[next++]! : photo));
+  });
+}

@@ -1,5 +1,5 @@
 import { useEffect, useLayoutEffect, useRef, useState } from 'react';
-import type { SeamResult } from '../../core/results/scoreResult.js';
+import type { ArrangedJoint } from '../../core/results/arrangeResult.js';
 import { moveBoard } from '../actions/boardChanges.js';
 import type { PanelOnShelf } from '../images/shelf.js';
 import type { Photo } from '../state/project.js';
@@ -10,7 +10,7 @@ export interface BoardStackProps {
   readonly photos: readonly Photo[];
   readonly boards: ReadonlyMap<string, PanelOnShelf>;
   /** The joint under each board but the last. */
-  readonly joints: readonly (SeamResult | null)[];
+  readonly joints: readonly (ArrangedJoint | null)[];
   readonly chosenId: string | null;
   readonly onChoose: (id: string) => void;
 }

@@ -1,4 +1,4 @@
-import type { SeamResult } from '../../core/results/scoreResult.js';
+import type { ArrangedJoint } from '../../core/results/arrangeResult.js';
 import { hatchPattern } from '../../report/draw/hatchPattern.js';
 import { levelOfVisibility } from '../../report/ramp/levelOfVisibility.js';
 import { stepsOfV } from '../../report/score/stepsOfV.js';
@@ -11,7 +11,7 @@ export function JointRail({
   joints,
   heights,
 }: {
-  readonly joints: readonly (SeamResult | null)[];
+  readonly joints: readonly (ArrangedJoint | null)[];
   readonly heights: readonly number[];
 }) {
   let y = 0;
@@ -21,7 +21,7 @@ export function JointRail({
       <Drawing svg={`<defs>${hatchPattern(hatchId)}</defs>`} />
       {joints.map((joint, index) => {
         y += heights[index] ?? 0;
-        const level = joint ? levelOfVisibility(joint.visibility.v) : null;
+        const level = joint ? levelOfVisibility(joint.v) : null;
         return (
           // biome-ignore lint/suspicious/noArrayIndexKey: a joint is its place from the top
           <g key={index}>
@@ -29,7 +29,7 @@ export function JointRail({
               <rect
                 x={4}
                 y={y - 5}
-                width={9 * stepsOfV(joint.visibility.v)}
+                width={9 * stepsOfV(joint.v)}
                 height={10}
                 fill={level?.colour ?? `url(#${hatchId})`}
                 className="bar"

@@ -1,12 +1,11 @@
 import { useState } from 'react';
-import type { SeamResult } from '../../core/results/scoreResult.js';
 import { levelOfVisibility } from '../../report/ramp/levelOfVisibility.js';
 import { capitalise } from '../../report/words/capitalise.js';
 import { countWord } from '../../report/words/countWord.js';
 import { visibilityClause } from '../../report/words/visibilityClause.js';
 import { changeSettings } from '../actions/changeSettings.js';
+import { type Arrangement, useArrangement } from '../analysis/useArrangement.js';
 import { useBoards } from '../analysis/useBoards.js';
-import { useJoints } from '../analysis/useJoints.js';
 import { BoardStack } from '../canvas/BoardStack.js';
 import { Answer } from '../parts/Answer.js';
 import { BringButtons } from '../parts/BringButtons.js';
@@ -38,13 +37,15 @@ function Boards({
 }) {
   const { settings } = project;
   const boards = useBoards(photos);
-  const joints = useJoints(photos, boards, settings);
+  const arrangement = useArrangement(photos, boards, settings);
+  const { result, fresh, reading, findBest } = arrangement;
+  const joints = (fresh && result?.joints) || photos.slice(1).map(() => null);
   const [chosenId, setChosenId] = useState<string | null>(null);
   const chosen = photos.find(({ id }) => id === chosenId) ?? null;
   const left = project.photos.length - photos.length;
   return (
     <>
-      <Answer text={headline(photos, joints)} busy={joints.includes(null)} />
+      <Answer text={headline(photos, arrangement)} busy={!fresh} />
       {left > 0 && (
         <p className="soft">
           {capitalise(countWord(left))} more {left === 1 ? 'photo is' : 'photos are'} not pinned yet
@@ -67,6 +68,23 @@ function Boards({
           <ScaleWords />
         </div>
         <div className="stack">
+          <div className="working">
+            {reading ? (
+              <>
+                <span role="status">{capitalise(reading.what)}</span>
+                <progress value={reading.fraction} max={1} aria-label="Reading the boards" />
+              </>
+            ) : (
+              <button
+                type="button"
+                className="main"
+                disabled={!fresh || photos.length < 2}
+                onClick={findBest}
+              >
+                Find the best order
+              </button>
+            )}
+          </div>
           <BoardTools photos={photos} chosen={chosen} />
           <DistanceSlider settings={settings} />
           <div className="lengths">
@@ -78,6 +96,12 @@ function Boards({
               onChange={(jointMm) => changeSettings('Change the jointing', { jointMm })}
             />
           </div>
+          {fresh &&
+            result?.notes.map((note) => (
+              <p key={note} className="soft">
+                {note}
+              </p>
+            ))}
           <BringButtons short />
         </div>
       </div>
@@ -85,14 +109,15 @@ function Boards({
   );
 }
 
-function headline(photos: readonly Photo[], joints: readonly (SeamResult | null)[]): string {
+function headline(photos: readonly Photo[], { result, fresh, reading }: Arrangement): string {
   if (photos.length < 2) return 'One board. Bring the photos of the others in.';
-  const untold = joints.filter((joint) => joint === null).length;
-  if (untold > 0) return `Looking at the joints: ${joints.length - untold} of ${joints.length}…`;
+  if (!result || !fresh)
+    return reading ? 'Reading every joint the boards could make…' : 'One moment…';
+  const { joints } = result;
   const worst = joints.reduce((a, b, index) => {
-    return (b?.visibility.v ?? -1) > (joints[a]?.visibility.v ?? -1) ? index : a;
+    return (b.v ?? -1) > (joints[a]?.v ?? -1) ? index : a;
   }, 0);
-  const word = levelOfVisibility(joints[worst]?.visibility.v ?? null)?.word;
+  const word = levelOfVisibility(joints[worst]?.v ?? null)?.word;
   const count = `${capitalise(countWord(joints.length))} joint${joints.length === 1 ? '' : 's'}`;
   if (!word) return `${count}. The photos cannot tell how visible they would be.`;
   const between = `between ${photos[worst]!.name} and ${photos[worst + 1]!.name}`;

@@ -1,0 +1,90 @@
+import { useEffect, useEffectEvent, useRef, useState } from 'react';
+import { defaultArrangeOptions } from '../../core/board/arrange/arrangeOptions.js';
+import type { BoardPhotos } from '../../core/board/arrange/boardPhotos.js';
+import type { ArrangeResult } from '../../core/results/arrangeResult.js';
+import { fromJobFailure } from '../../job/jobFailure.js';
+import { layInOrder } from '../actions/boardChanges.js';
+import type { PanelOnShelf } from '../images/shelf.js';
+import type { Photo, Settings } from '../state/project.js';
+import { tellProblem } from '../state/tell.js';
+import type { BoardReply, BoardRequest } from '../worker/boardMessages.js';
+import BoardWorker from '../worker/boardWorker.js?worker';
+
+/** What is known of the boards as they lie. */
+export interface Arrangement {
+  /** The account of the order on the page; an older one while the boards are read. */
+  readonly result: ArrangeResult | null;
+  readonly fresh: boolean;
+  readonly reading: { readonly fraction: number; readonly what: string } | null;
+  /** Lays the boards in the best order, as one step that can be taken back. */
+  findBest(): void;
+}
+
+/**
+ * Reads every joint that the boards could make, once, and judges the order on the page from that:
+ * a board that is dragged or turned is answered at once.
+ */
+export function useArrangement(
+  photos: readonly Photo[],
+  boards: ReadonlyMap<string, PanelOnShelf> | null,
+  { distanceMm, jointMm }: Settings,
+): Arrangement {
+  const [result, setResult] = useState<{ order: string; result: ArrangeResult } | null>(null);
+  const [reading, setReading] = useState<Arrangement['reading']>(null);
+  const worker = useRef<Worker | null>(null);
+  // The table's boards keep one order, whatever order they are laid in.
+  const ids = photos.map(({ id }) => id).sort();
+  const order = photos.map(({ id, turned }) => `${id} ${turned}`).join('|');
+  const ask = (request: BoardRequest) => worker.current?.postMessage(request);
+  const askOrder = useEffectEvent(() =>
+    ask({
+      kind: 'order',
+      ways: photos.map(({ id, turned }) => ({
+        board: ids.indexOf(id),
+        face: 'A',
+        turned,
+        shift: 0,
+      })),
+    }),
+  );
+  const hear = useEffectEvent((reply: BoardReply) => {
+    if (reply.kind === 'progress') setReading(reply);
+    else if (reply.kind === 'ready') {
+      setReading(null);
+      askOrder();
+    } else if (reply.kind === 'order') setResult({ order, result: reply.result });
+    else if (reply.kind === 'best') {
+      layInOrder(reply.result.order.map(({ board, turned }) => ({ id: ids[board - 1]!, turned })));
+    } else tellProblem(fromJobFailure(reply.error), 'Reading the boards');
+  });
+  const read = useEffectEvent((): BoardPhotos[] =>
+    ids.map((id) => {
+      const name = photos.find((photo) => photo.id === id)!.name;
+      return { faceA: { photo: boards!.get(id)!.panel, name }, faceB: null };
+    }),
+  );
+  const boardsKey = boards && ids.map((id) => boards.get(id)?.key).join(' ');
+  useEffect(() => {
+    if (!boardsKey || ids.length < 2) return;
+    const fresh = new BoardWorker();
+    worker.current = fresh;
+    fresh.addEventListener('message', ({ data }: MessageEvent<BoardReply>) => hear(data));
+    const options = { ...defaultArrangeOptions, distanceMm, jointMm };
+    fresh.postMessage({ kind: 'boards', boards: read(), options } satisfies BoardRequest);
+    setReading({ fraction: 0, what: 'reading the boards' });
+    return () => {
+      fresh.terminate();
+      worker.current = null;
+    };
+  }, [boardsKey, ids.length, distanceMm, jointMm]);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: judged anew when the order changes
+  useEffect(() => {
+    if (!reading) askOrder();
+  }, [order]);
+  return {
+    result: result?.result ?? null,
+    fresh: result?.order === order && !reading,
+    reading,
+    findBest: () => ask({ kind: 'best' }),
+  };
+}
