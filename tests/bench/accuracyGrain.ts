@@ -1,14 +1,7 @@
 import { grainPanel } from '../../src/core/pipeline/grainPanel.js';
-import { onePiecePanel } from '../../src/core/wood/onePiecePanel.js';
+import type { WoodCut, WoodSetting } from '../../src/core/wood/woodSetting.js';
 import { bootstrap, type Interval, mean, percent, rms } from './accuracyIntervals.js';
-import {
-  benchBoards,
-  benchHeightMm,
-  benchWidthMm,
-  cuts,
-  drawBench,
-  settings,
-} from './accuracyPanels.js';
+import { type BenchPanel, cuts, settings } from './accuracyPanels.js';
 import { type AccuracyRow, accuracyRow, type Target } from './accuracyRow.js';
 
 interface CellError {
@@ -25,17 +18,20 @@ const asked = {
   quartered: { share: 90, rmse: 0.4 },
 };
 
+/** A seamless face's cells. */
+export interface FaceErrors {
+  readonly cut: WoodCut;
+  readonly setting: WoodSetting;
+  readonly cells: readonly CellError[];
+}
+
 /** Grain angle of seamless faces against the model's own ring line, per cut and setting. */
-export function accuracyGrain(rounds: number): AccuracyRow[] {
-  const faces = benchBoards(9000, rounds).map((board) => ({
-    board,
-    cells: cellErrors(drawBench(onePiecePanel({ board, ...size }))),
-  }));
+export function accuracyCellRows(faces: readonly FaceErrors[]): AccuracyRow[] {
   return cuts.flatMap((cut) => {
     const { share, rmse } = asked[cut];
     const of = (setting?: string) =>
       faces
-        .filter(({ board }) => board.cut === cut && (!setting || board.setting === setting))
+        .filter((face) => face.cut === cut && (!setting || face.setting === setting))
         .map(({ cells }) => cells);
     const all = of();
     const sure = all.map((cells) => cells.filter((c) => c.seDeg <= 1));
@@ -96,9 +92,8 @@ export function accuracyGrain(rounds: number): AccuracyRow[] {
   });
 }
 
-const size = { widthMm: benchWidthMm, heightMm: benchHeightMm };
-
-function cellErrors({ photo, truth }: ReturnType<typeof drawBench>): CellError[] {
+/** Measured against true direction on the grid of `grain`. */
+export function cellErrors({ photo, truth }: BenchPanel): CellError[] {
   return grainPanel(photo).cells.map(({ xMm, yMm, angleDeg, angleSeDeg }) => {
     if (angleDeg === null || angleSeDeg === null) return { errorDeg: Number.NaN, seDeg: 90 };
     // The ring line of the cell is its mean over the middle 5 mm, not one point's waviness.

@@ -10,7 +10,7 @@ import type { WoodCut, WoodSetting } from '../../src/core/wood/woodSetting.js';
 /** Size of every drawn panel of the bench, mm, and its scale. */
 export const benchWidthMm = 400;
 export const benchHeightMm = 200;
-export const benchPxPerMm = 5;
+export const benchPxPerMm = 6;
 
 export const settings: readonly WoodSetting[] = ['ring-porous', 'diffuse-porous', 'softwood'];
 export const cuts: readonly WoodCut[] = ['flatsawn', 'rift', 'quartered'];
@@ -22,17 +22,21 @@ export interface BenchPanel {
   readonly spec: PanelSpec;
 }
 
-/** Every setting and cut, `rounds` times over; `seed` is its own for each. */
+/** Order in which kinds are taken: any three in a row have every setting and every cut once. */
+const kindOrder = [0, 4, 8, 1, 5, 6, 2, 3, 7];
+
+/** Every setting and cut, `rounds` times over (thirds of a round allowed), each with its own seed. */
 export function benchBoards(firstSeed: number, rounds: number): BoardSpec[] {
   const kinds = settings.flatMap((setting) => cuts.map((cut) => ({ setting, cut })));
-  return Array.from({ length: rounds }, (_, round) =>
-    kinds.map((kind, k) => ({
-      seed: firstSeed + round * kinds.length + k,
-      ...kind,
+  return Array.from({ length: Math.max(1, Math.round(rounds * kinds.length)) }, (_, i) => {
+    const kind = kindOrder[i % kinds.length];
+    return {
+      seed: firstSeed + Math.floor(i / kinds.length) * kinds.length + kind,
+      ...kinds[kind],
       lengthMm: benchWidthMm,
       widthMm: benchHeightMm,
-    })),
-  ).flat();
+    };
+  });
 }
 
 /** Draws a panel square on and in flat light. */

@@ -9,7 +9,7 @@ import { trueOffset } from './accuracyTruth.js';
 interface WindowError {
   /** Measured less true offset, wrapped to the local spacing. */
   readonly wrappedMm: number;
-  /** Off by more than half a spacing, where the true offset itself is inside 0.4 of one. */
+  /** Off by more than half a spacing, where the wrapped true offset is inside 0.4 of one. */
   readonly wrongCycle: boolean | null;
 }
 
@@ -32,9 +32,10 @@ export function placedSeams({ photo, truth, spec }: BenchPanel): PlacedSeam[] {
     const windows = result.windows.flatMap(({ atMm, offsetMm }) => {
       if (offsetMm === null) return [];
       const true_ = trueOffset({ photo, truth, spec }, k, atMm);
-      const error = offsetMm - true_.offsetMm;
       const s = true_.spacingMm;
-      const plain = Math.abs(true_.offsetMm) < 0.4 * s;
+      const wrapped = true_.offsetMm - s * Math.round(true_.offsetMm / s);
+      const error = offsetMm - wrapped;
+      const plain = Math.abs(wrapped) < 0.4 * s;
       return [
         {
           wrappedMm: error - s * Math.round(error / s),
@@ -91,7 +92,7 @@ export function placedRows(seams: readonly PlacedSeam[], pxPerMm: number): Accur
     ),
     accuracyRow(
       section,
-      'wrong cycles per window (true offset within 0.4 of a spacing), %',
+      'wrong cycles per window (wrapped true offset within 0.4 of a spacing), %',
       cycles.length,
       sharePercent(cycles.filter(Boolean).length, cycles.length),
       1,

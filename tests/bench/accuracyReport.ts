@@ -4,15 +4,24 @@ import type { AccuracyRow } from './accuracyRow.js';
 export function accuracyReport(
   rows: readonly AccuracyRow[],
   notes: readonly string[],
-  how: { readonly quick: boolean; readonly seconds: number; readonly machine: string },
+  how: {
+    readonly quick: boolean;
+    readonly only: readonly string[];
+    readonly rounds: number;
+    readonly seconds: number;
+    readonly machine: string;
+  },
 ): string {
   const missed = rows.filter((row) => row.target && row.n > 0 && !row.target.met);
   const told = rows.filter((row) => row.target && row.n > 0);
   const lines = [
     '# Accuracy',
     '',
-    `Written by \`npm run bench:accuracy${how.quick ? ' -- --quick' : ''}\` (after \`npm ci\`); took ${how.seconds.toFixed(0)} s on`,
-    `${how.machine}. Held-out seeds from 9000 on; nothing was tuned on them.`,
+    'Written by `npm run bench:accuracy` (after `npm ci`; `--rounds N` boards of each setting and',
+    'cut, `--quick` for a look, `--only rips,real` for some parts). This run: '.concat(
+      `${how.rounds} rounds, ${how.only.length > 0 ? `last part(s) measured: ${how.only.join(', ')}` : 'all parts'}, ${how.seconds.toFixed(0)} s on`,
+    ),
+    `${how.machine}. Drawn panels are 400 x 200 mm at 6 px/mm. Held-out seeds from 9000 on.`,
     'Shares carry Wilson 95 % intervals, other figures bootstrap 95 % intervals over whole panels.',
     'Truth comes from the wood model itself, never from the picture. "V by truth" is the closed',
     "form of the break from the model's ring lines (10 mm windows, cubic mean, 600 mm away), or the",
@@ -26,7 +35,7 @@ export function accuracyReport(
     '',
     '| | what | n | figure | 95 % interval | target | |',
     '|---|---|---|---|---|---|---|',
-    ...rows.map(line),
+    ...rows.filter((row) => row.n > 0).map(line),
     '',
     '![p of the strongest line of seamless panels against the uniform law](accuracy-null-p.svg)',
     '',

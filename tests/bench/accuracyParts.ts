@@ -1,0 +1,123 @@
+import type { PanelPhoto } from '../../src/core/image/panelPhoto.js';
+import { throughCamera } from './accuracyCamera.js';
+import {
+  crosscutSpecs,
+  frontSpecs,
+  mixedSpecs,
+  type NamedSpec,
+  ripSpecs,
+  seamlessSpecs,
+  shamSpecs,
+} from './accuracyDrawn.js';
+import { cellErrors, type FaceErrors } from './accuracyGrain.js';
+import { strongestP } from './accuracyNull.js';
+import { type BenchPanel, benchPxPerMm, drawBench, photoOf } from './accuracyPanels.js';
+import { type PlacedSeam, placedSeams } from './accuracyPlaced.js';
+import { accuracyReal } from './accuracyReal.js';
+import type { AccuracyRow } from './accuracyRow.js';
+import { type SeamTrial, seamlessTrial, seamTrial } from './accuracySeams.js';
+import { accuracyTrade } from './accuracyTrade.js';
+import { agedRingContrast, bareRingContrast } from './accuracyTruth.js';
+import { drawSecondPanel } from './truth/secondWoodModel.js';
+
+/** What one part of the bench measured. */
+export interface Measured {
+  /** Rounds that were asked for when this part was measured. */
+  readonly rounds?: number;
+  readonly faces?: readonly FaceErrors[];
+  readonly trials?: readonly SeamTrial[];
+  readonly placed?: readonly PlacedSeam[];
+  readonly p?: readonly number[];
+  readonly rows?: readonly AccuracyRow[];
+  readonly notes?: readonly string[];
+}
+
+/** Every part, by name; rounds = boards of each setting and cut. */
+export const parts = {
+  seamless: (rounds: number) => seamless(rounds),
+  shams: (rounds: number) => shams(rounds),
+  rips: (rounds: number) => rips(rounds),
+  crosscuts: (rounds: number) => found(crosscutSpecs(9300, half(rounds))),
+  mixed: (rounds: number) => found(mixedSpecs(9400, half(rounds))),
+  fronts: (rounds: number) => found(frontSpecs(9500, half(rounds))),
+  trade: (rounds: number): Measured => ({ rows: accuracyTrade(rounds) }),
+  second: (rounds: number) =>
+    drawnSecond([...ripSpecs(9700, rounds), ...mixedSpecs(9750, half(rounds))]),
+  secondSeamless: (rounds: number) => drawnSecond(seamlessSpecs(9800, rounds)),
+  camera: (rounds: number) => seenAslant(ripSpecs(9200, half(rounds))),
+  cameraSeamless: (rounds: number) => seenAslant(seamlessSpecs(9000, half(rounds))),
+  real: (rounds: number): Promise<Measured> => accuracyReal(Math.max(3, Math.round(3 * rounds))),
+} satisfies Record<string, (rounds: number) => Measured | Promise<Measured>>;
+
+export type Part = keyof typeof parts;
+
+const half = (rounds: number) => Math.max(1 / 3, rounds / 2);
+
+function seamless(rounds: number): Measured {
+  const [faces, trials, p] = [[] as FaceErrors[], [] as SeamTrial[], [] as number[]];
+  for (const { name, spec } of seamlessSpecs(9000, rounds)) {
+    const panel = drawBench(spec);
+    const { cut = 'flatsawn', setting } = spec.boards[0];
+    faces.push({ cut, setting, cells: cellErrors(panel) });
+    p.push(strongestP(panel.photo));
+    trials.push(seamlessTrial(name, panel.photo));
+  }
+  return { faces, trials, p };
+}
+
+function shams(rounds: number): Measured {
+  const [placed, trials, p] = [[] as PlacedSeam[], [] as SeamTrial[], [] as number[]];
+  for (const { name, spec } of shamSpecs(9100, rounds)) {
+    const panel = drawBench(spec);
+    p.push(strongestP(panel.photo));
+    trials.push(seamlessTrial(name, panel.photo));
+    placed.push(...placedSeams(panel));
+  }
+  return { placed, trials, p };
+}
+
+function rips(rounds: number): Measured {
+  const [placed, trials] = [[] as PlacedSeam[], [] as SeamTrial[]];
+  for (const { name, spec } of ripSpecs(9200, rounds)) {
+    const panel = drawBench(spec);
+    trials.push(seamTrial(name, panel, bareRingContrast));
+    placed.push(...placedSeams(panel));
+  }
+  return { placed, trials };
+}
+
+function found(specs: readonly NamedSpec[]): Measured {
+  return {
+    trials: specs.map(({ name, spec }) => seamTrial(name, drawBench(spec), bareRingContrast)),
+  };
+}
+
+function drawnSecond(specs: readonly NamedSpec[]): Measured {
+  const trials = specs.map(({ name, spec }) => {
+    const { image, truth } = drawSecondPanel(spec, { pxPerMm: benchPxPerMm });
+    const panel = { photo: photoOf(image, benchPxPerMm), truth, spec };
+    return trialOf(`second model, ${name}`, panel, panel.photo, agedRingContrast);
+  });
+  return { trials };
+}
+
+async function seenAslant(specs: readonly NamedSpec[]): Promise<Measured> {
+  const trials: SeamTrial[] = [];
+  for (const [i, { name, spec }] of specs.entries()) {
+    const panel = drawBench(spec);
+    const photo = await throughCamera(panel, 9900 + i);
+    trials.push(trialOf(`camera, ${name}`, panel, photo, bareRingContrast));
+  }
+  return { trials };
+}
+
+function trialOf(
+  name: string,
+  panel: BenchPanel,
+  photo: PanelPhoto,
+  contrastOf: typeof bareRingContrast,
+): SeamTrial {
+  return panel.truth.seams.length > 0
+    ? seamTrial(name, panel, contrastOf, photo)
+    : seamlessTrial(name, photo);
+}

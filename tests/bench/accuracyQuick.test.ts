@@ -1,0 +1,37 @@
+import { describe, expect, it } from 'vitest';
+import { ripPanel } from '../../src/core/wood/ripPanel.js';
+import { seamlessSpecs } from './accuracyDrawn.js';
+import { drawBench } from './accuracyPanels.js';
+import { placedSeams } from './accuracyPlaced.js';
+import { seamlessTrial, seamTrial } from './accuracySeams.js';
+import { bareRingContrast } from './accuracyTruth.js';
+
+// A very small `npm run bench:accuracy`: truth is the wood model's own, seeds are held out.
+const size = { widthMm: 300, heightMm: 150 };
+const board = { setting: 'softwood', cut: 'flatsawn', lengthMm: 300, widthMm: 150 } as const;
+
+describe('the instrument on held-out wood', () => {
+  it('finds plain softwood joints and tells their width within 3 stated errors', () => {
+    const panels = [9950, 9951, 9952].map((seed) =>
+      drawBench(ripPanel({ board: { ...board, seed }, ...size, cuts: [{ atMm: 70, lostMm: 4 }] })),
+    );
+    const plain = panels
+      .flatMap((panel) => seamTrial('rip', panel, bareRingContrast).seams)
+      .filter(({ v }) => v >= 3);
+    expect(plain.length).toBeGreaterThan(0);
+    expect(plain.filter(({ found }) => !found)).toEqual([]);
+    const told = panels.flatMap(placedSeams).filter(({ result }) => result.lost.mm !== null);
+    // The stated error does not count the sampling of the profiles: 0.3 mm is allowed for it.
+    for (const { result, lostMm } of told) {
+      const off = Math.abs((result.lost.mm ?? 0) - lostMm);
+      expect(off).toBeLessThan(3 * Math.max(0.3, result.lost.seMm ?? 0));
+    }
+  });
+
+  it('finds nothing in four seamless panels', () => {
+    const trials = seamlessSpecs(9960, 4 / 9).map(({ name, spec }) =>
+      seamlessTrial(name, drawBench({ ...spec, ...size }).photo),
+    );
+    expect(trials.filter(({ falseSeams }) => falseSeams > 0)).toEqual([]);
+  });
+});
