@@ -2,11 +2,12 @@ import { averageDown } from '../filter/averageDown.js';
 import { gaussianBlur } from '../filter/gaussianBlur.js';
 import { gaussianGradient } from '../filter/gaussianGradient.js';
 import { type BlockTensor, blockTensor } from '../grain/blockTensor.js';
+import { capEnergy } from '../grain/capEnergy.js';
 import { carryAlongGrain } from '../grain/carryAlongGrain.js';
 import type { Plane } from '../image/plane.js';
 
 /** Scale at which grain direction is read: the ring lines need no more, px/mm. */
-const grainPxPerMm = 3.5;
+const grainPxPerMm = 2.8;
 const firstSlopeMm = 0.5;
 const slopeMm = 0.35;
 /** Window of the first look, and length over which lines are then carried, mm. */
@@ -25,9 +26,13 @@ export function carriedBlocks(wood: Plane, pxPerMm: number): BlockTensor {
   const source = factor > 1 ? averageDown(wood, factor) : wood;
   const scale = pxPerMm / factor;
   const blockPx = Math.max(1, Math.round(scale));
-  const first = blockTensor(gaussianGradient(source, firstSlopeMm * scale), blockPx, scale);
+  const first = capEnergy(
+    blockTensor(gaussianGradient(source, firstSlopeMm * scale), blockPx, scale),
+  );
   const lines = carryAlongGrain(source, directions(first, blockPx), carryMm * scale);
-  return blockTensor(gaussianGradient(lines, Math.max(0.7, slopeMm * scale)), blockPx, scale);
+  return capEnergy(
+    blockTensor(gaussianGradient(lines, Math.max(0.7, slopeMm * scale)), blockPx, scale),
+  );
 }
 
 /** Rows that a side must be a whole multiple of, so that blocks end at the seam, px. */

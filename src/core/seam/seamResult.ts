@@ -26,6 +26,9 @@ export interface MeasuredSeam {
 /** Nothing to speak of crosses a seam that passes less than this across the grain, mm. */
 const leastCrossedMm = 4;
 const farthestMm = 20_000;
+/** A line this dark and wide is no glue. */
+const openContrast = 0.5;
+const openWidthMm = 0.4;
 
 /** The contract's account of one seam for an eye at distanceMm. */
 export function seamResult(measured: MeasuredSeam, distanceMm: number): SeamResult {
@@ -42,6 +45,10 @@ export function seamResult(measured: MeasuredSeam, distanceMm: number): SeamResu
       'The boards beside this joint are too narrow to know their own figure; the score may be too high.',
     );
   }
+  const glueLine = seamGlueLine(seam, own);
+  if ((glueLine.contrast ?? 0) > openContrast && (glueLine.widthMm ?? 0) > openWidthMm) {
+    notes.push('The dark line along it is an open gap or a reveal, not a glue line.');
+  }
   const seen = seamVisibility(seam, own, distanceMm);
   const change = grainChange(seam, own);
   const lost = lostResult(seam, own);
@@ -56,7 +63,7 @@ export function seamResult(measured: MeasuredSeam, distanceMm: number): SeamResu
     offset: seamOffset(seam, own),
     lost: lost.lost,
     colourStep: { deltaE00: change && roundTo(change.deltaE00, 3) },
-    glueLine: seamGlueLine(seam, own),
+    glueLine,
     windows: windowsOf(seam, seen),
     notes,
   };

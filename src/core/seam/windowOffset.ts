@@ -11,6 +11,8 @@ export interface WindowOffset {
 }
 
 const triesPerSpacing = 64;
+/** Rounding of a blank picture; lines of a contrast below 3e-5 are none (product of two amplitudes). */
+const leastShared = 1e-9;
 
 /**
  * Offset of the lines of side B against those of side A: the shift in the across-grain
@@ -24,7 +26,7 @@ export function windowOffset(window: WindowMeasures): WindowOffset | null {
   if (bands.length === 0) return null;
   const spacing = Math.sqrt(spacingMm(bands, 'A') * spacingMm(bands, 'B'));
   const most = bands.reduce((sum, b) => sum + Math.hypot(b.crossRe, b.crossIm), 0);
-  if (!(most > 0)) return null;
+  if (!(most > leastShared)) return null;
   const agreementAt = (d: number) =>
     bands.reduce((sum, b) => {
       const turn = 2 * Math.PI * b.frequencyPerMm * d;

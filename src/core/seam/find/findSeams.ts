@@ -1,13 +1,15 @@
 import { averageDown } from '../../filter/averageDown.js';
 import type { BlockTensor } from '../../grain/blockTensor.js';
+import type { Plane } from '../../image/plane.js';
 import { transposePlane } from '../../image/transposePlane.js';
 import type { Progress } from '../../progress.js';
 import type { RandomSource } from '../../random/randomSource.js';
 import type { LineMm } from '../../results/scoreResult.js';
 import { carriedBlocks } from '../carriedBlocks.js';
 import type { PanelPlanes } from '../seamWood.js';
+import type { CellRegion } from './lineScan.js';
 import { finderPxPerMm, type SeamMaps, seamMaps } from './seamMaps.js';
-import { type StrongestLine, strongestLine } from './strongestLine.js';
+import { maxTiltRad, type StrongestLine, strongestLine, usualTiltRad } from './strongestLine.js';
 
 /** A seam that the photo shows, with the chance of such a break where there is none. */
 export interface FoundSeam {
@@ -19,6 +21,8 @@ export interface FoundSeam {
 /** A line is called a seam when the same board does as well by chance less often than this. */
 export const seamP = 0.003;
 const deepestCut = 8;
+/** Wood differs from its panel's mean by no more than this in log luminance (a factor of 2). */
+const woodContrast = 0.7;
 
 /** A rectangle of the panel, mm. */
 interface Rectangle {
@@ -40,7 +44,7 @@ export function findSeams(
 ): FoundSeam[] {
   const { width, height } = planes.logLuminance;
   const factor = Math.max(1, Math.round(planes.pxPerMm / finderPxPerMm));
-  const reduced = factor > 1 ? averageDown(planes.logLuminance, factor) : planes.logLuminance;
+  const reduced = tamed(averageDown(planes.logLuminance, factor));
   const pxPerMm = planes.pxPerMm / factor;
   progress?.(0.1, 'reading the panel along its length');
   const blocks = carriedBlocks(reduced, pxPerMm);
@@ -64,6 +68,20 @@ export function findSeams(
     for (const rect of parts(part.rect, seam)) open.push({ rect, depth: part.depth + 1 });
   }
   return found.sort((a, b) => a.line.y1Mm - b.line.y1Mm || a.line.x1Mm - b.line.x1Mm);
+}
+
+/**
+ * Limits a reveal's black (or glare) to what wood may do, so that it does not turn the grain
+ * direction of everything beside it.
+ */
+function tamed(plane: Plane): Plane {
+  let sum = 0;
+  for (const value of plane.data) sum += value;
+  const mean = sum / plane.data.length;
+  const data = plane.data.map((v) =>
+    Math.max(mean - woodContrast, Math.min(mean + woodContrast, v)),
+  );
+  return { ...plane, data };
 }
 
 function transposed(planes: PanelPlanes): PanelPlanes {
@@ -91,17 +109,27 @@ function strongestOf(
   rect: Rectangle,
   random: RandomSource,
 ): FoundSeam | null {
-  const rip = strongestLine(along, cells(along, rect.x0, rect.x1, rect.y0, rect.y1), random);
-  const cut = strongestLine(across, cells(across, rect.y0, rect.y1, rect.x0, rect.x1), random);
+  const rip = surerLine(along, cells(along, rect.x0, rect.x1, rect.y0, rect.y1), random);
+  const cut = surerLine(across, cells(across, rect.y0, rect.y1, rect.x0, rect.x1), random);
   const sure = (line: StrongestLine | null) => (line && line.p <= seamP ? line : null);
   const [r, c] = [sure(rip), sure(cut)];
-  if (r && (!c || r.weakerHalf >= c.weakerHalf)) {
+  if (r && (!c || r.weakestQuarter >= c.weakestQuarter)) {
     const [y1, y2] = ends(along, r, rect.x0, rect.x1);
     return { kind: 'rip', p: r.p, line: { x1Mm: rect.x0, y1Mm: y1, x2Mm: rect.x1, y2Mm: y2 } };
   }
   if (!c) return null;
   const [x1, x2] = ends(across, c, rect.y0, rect.y1);
   return { kind: 'crosscut', p: c.p, line: { x1Mm: x1, y1Mm: rect.y0, x2Mm: x2, y2Mm: rect.y1 } };
+}
+
+/** Nearly parallel lines first, then all tilts; two looks, so each chance counts twice. */
+function surerLine(maps: SeamMaps, region: CellRegion, random: RandomSource): StrongestLine | null {
+  const looks = [usualTiltRad, maxTiltRad]
+    .map((tiltRad) => strongestLine(maps, region, tiltRad, random))
+    .filter((line) => line !== null);
+  if (looks.length === 0) return null;
+  const surer = looks.reduce((a, b) => (b.p < a.p ? b : a));
+  return { ...surer, p: Math.min(1, 2 * surer.p) };
 }
 
 function cells(maps: SeamMaps, x0: number, x1: number, y0: number, y1: number) {

@@ -52,32 +52,40 @@ function sumTilted(
   out: Float32Array,
 ): void {
   const rows = out.length;
-  const weights = new Float32Array(rows);
+  const squares = new Float32Array(rows);
   const counts = new Uint16Array(rows);
   const middle = (region.col0 + region.col1 - 1) / 2;
+  const { value, weight } = cue;
   for (let c = region.col0; c < region.col1; c++) {
     const lean = Math.round(slope * (c - middle));
     const from = Math.max(0, -lean);
     const to = Math.min(rows, rows - lean);
     const turn = rowShift ? rowShift[c] : 0;
-    for (let r = from; r < to; r++) {
-      let row = r + lean + turn;
-      if (row >= rows) row -= rows;
-      const i = (region.row0 + row) * maps.columns + c;
-      if (cue.weight) {
-        const w = cue.weight[i];
-        out[r] += w * cue.value[i];
-        weights[r] += w * w;
-      } else {
-        out[r] += cue.value[i];
-        weights[r]++;
+    // Rows beyond the region's end come back in at its start: two runs without a test inside.
+    const wrap = Math.min(to, Math.max(from, rows - lean - turn));
+    const first = (region.row0 + lean + turn) * maps.columns + c;
+    add(first, from, wrap);
+    add(first - rows * maps.columns, wrap, to);
+  }
+  function add(start: number, from: number, to: number): void {
+    let i = start + from * maps.columns;
+    if (weight) {
+      for (let r = from; r < to; r++, i += maps.columns) {
+        const w = weight[i];
+        out[r] += w * value[i];
+        squares[r] += w * w;
+        counts[r]++;
       }
-      counts[r]++;
+    } else {
+      for (let r = from; r < to; r++, i += maps.columns) {
+        out[r] += value[i];
+        counts[r]++;
+      }
     }
   }
   const least = 0.8 * (region.col1 - region.col0);
   for (let r = 0; r < rows; r++) {
     if (counts[r] < least) out[r] = Number.NaN;
-    else out[r] /= cue.weight ? Math.sqrt(weights[r]) + 1e-6 : weights[r];
+    else out[r] /= weight ? Math.sqrt(squares[r]) + 1e-6 : counts[r];
   }
 }

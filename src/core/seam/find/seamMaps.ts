@@ -29,7 +29,7 @@ export interface SeamMaps {
 }
 
 /** Lines finer than this across the grain are averaged away before looking for seams, px/mm. */
-export const finderPxPerMm = 3.5;
+export const finderPxPerMm = 2.8;
 const cellsPerColumn = 4;
 const cellMm = 1.5;
 

@@ -13,18 +13,20 @@ export interface StrongestLine {
   readonly row: number;
   readonly slope: number;
   readonly evidence: number;
-  /** Evidence of the weaker half of its length: a line that only half a joint lies on has little. */
-  readonly weakerHalf: number;
+  /** Evidence of the weakest quarter of its length: a line that leaves its joint has little. */
+  readonly weakestQuarter: number;
   readonly p: number;
 }
 
 /** Greatest tilt of a seam against the panel's edge, rad (3 deg). */
 export const maxTiltRad = 0.0524;
+/** Most seams run along the edge that the photo was squared to, give or take this, rad (0.5 deg). */
+export const usualTiltRad = 0.0087;
 const binMm = 3;
 /** Nearer to the region's edge the bands beside a candidate would reach over it. */
 const edgeMm = 8;
 const blocksPerSeam = 12;
-const shuffles = 6;
+const shuffles = 4;
 /** Candidates less likely than this by their peers are worth the shuffles. */
 const worthAShuffle = 0.02;
 
@@ -32,10 +34,13 @@ const worthAShuffle = 0.02;
  * Looks for the strongest seam along x in a region and judges it against the same board three
  * ways: its peers (other lines at the same tilts), lines of the same length tilted 4.5 to 10.5 deg off
  * to either side, and lines whose blocks are moved across the board one by one. p is the largest.
+ *
+ * @param tiltRad lines up to this far off x are tried; the fewer are tried, the less must be seen.
  */
 export function strongestLine(
   maps: SeamMaps,
   region: CellRegion,
+  tiltRad: number,
   random: RandomSource,
 ): StrongestLine | null {
   const rows = region.row1 - region.row0;
@@ -43,21 +48,21 @@ export function strongestLine(
   const edge = Math.round(edgeMm * maps.rowsPerMm);
   const bin = Math.max(2, Math.round(binMm * maps.rowsPerMm));
   if (columns < 3 || rows < 2 * edge + 8 * bin) return null;
-  const slopes = slopesAround(maps, columns, 0);
+  const slopes = slopesAround(maps, columns, 0, tiltRad);
   const scan = lineScan(maps, region, slopes);
   const scale = boardScale(maps, scan, bin, edge);
   const peers = binMaxima(evidence(maps, scan, scale), rows, bin, edge);
   if (peers.length === 0) return null;
   const top = peers.reduce((a, b) => (b.value > a.value ? b : a));
   const slope = slopes[top.tilt];
-  const weakerHalf = Math.min(
-    ...halves(region).map((half) => {
-      const row = top.row + slope * ((half.col0 + half.col1 - region.col0 - region.col1) / 2);
-      const own = evidence(maps, lineScan(maps, half, [slope]), scale);
+  const weakestQuarter = Math.min(
+    ...quarters(region).map((quarter) => {
+      const row = top.row + slope * ((quarter.col0 + quarter.col1 - region.col0 - region.col1) / 2);
+      const own = evidence(maps, lineScan(maps, quarter, [slope]), scale);
       return own[Math.min(rows - 1, Math.max(0, Math.round(row)))] || 0;
     }),
   );
-  const line = { region, row: region.row0 + top.row, slope, evidence: top.value, weakerHalf };
+  const line = { region, row: region.row0 + top.row, slope, evidence: top.value, weakestQuarter };
   const pPeers = familyP(top.value, peers.length, channels.length);
   if (pPeers > worthAShuffle) return { ...line, p: pPeers };
   const judge = (pool: BinMaximum[]) =>
@@ -66,27 +71,35 @@ export function strongestLine(
       top.value,
       peers.length,
     );
-  const pTilted = judge(tiltedLines(maps, region, columns, scale, bin, edge));
+  const pTilted = judge(tiltedLines(maps, region, columns, tiltRad, scale, bin, edge));
   const pShuffled = judge(shuffledLines(maps, region, slopes, scale, bin, edge, random));
   return { ...line, p: Math.max(pPeers, pTilted, pShuffled) };
 }
 
-function halves(region: CellRegion): CellRegion[] {
-  const middle = (region.col0 + region.col1) >> 1;
-  return [
-    { ...region, col1: middle },
-    { ...region, col0: middle },
-  ];
+/** Half of the tilts serve for the witnesses: neighbours say nearly the same. */
+const everySecond = (slopes: readonly number[]) => slopes.filter((_, i) => i % 2 === 0);
+
+function quarters(region: CellRegion): CellRegion[] {
+  const columns = region.col1 - region.col0;
+  const edge = (k: number) => region.col0 + Math.round((k * columns) / 4);
+  return [0, 1, 2, 3]
+    .map((k) => ({ ...region, col0: edge(k), col1: edge(k + 1) }))
+    .filter((quarter) => quarter.col1 > quarter.col0);
 }
 
-/** Slopes in rows per column, finely enough that a line's ends move by 0.6 mm from one to the next. */
-function slopesAround(maps: SeamMaps, columns: number, middleRad: number): number[] {
+/** Slopes in rows per column, finely enough that a line's ends move by 0.9 mm from one to the next. */
+function slopesAround(
+  maps: SeamMaps,
+  columns: number,
+  middleRad: number,
+  tiltRad: number,
+): number[] {
   const halfMm = (columns * maps.columnMm) / 2;
-  const count = Math.min(30, Math.ceil((maxTiltRad * halfMm) / 0.6));
+  const count = Math.min(30, Math.max(1, Math.ceil((tiltRad * halfMm) / 0.9)));
   const rowsPerColumn = maps.columnMm * maps.rowsPerMm;
   return Array.from(
     { length: 2 * count + 1 },
-    (_, i) => Math.tan(middleRad + (maxTiltRad * (i - count)) / count) * rowsPerColumn,
+    (_, i) => Math.tan(middleRad + (tiltRad * (i - count)) / count) * rowsPerColumn,
   );
 }
 
@@ -94,13 +107,18 @@ function tiltedLines(
   maps: SeamMaps,
   region: CellRegion,
   columns: number,
+  tiltRad: number,
   scale: BoardScale,
   bin: number,
   edge: number,
 ): BinMaximum[] {
   const rows = region.row1 - region.row0;
   return [-2.5 * maxTiltRad, 2.5 * maxTiltRad].flatMap((middleRad) => {
-    const scan = lineScan(maps, region, slopesAround(maps, columns, middleRad));
+    const scan = lineScan(
+      maps,
+      region,
+      everySecond(slopesAround(maps, columns, middleRad, tiltRad)),
+    );
     return binMaxima(evidence(maps, scan, scale), rows, bin, edge);
   });
 }
@@ -122,7 +140,7 @@ function shuffledLines(
       const first = (c - region.col0) % perBlock === 0;
       shift[c] = first ? random.integer(rows) : shift[c - 1];
     }
-    const scan = lineScan(maps, region, slopes, shift);
+    const scan = lineScan(maps, region, everySecond(slopes), shift);
     return binMaxima(evidence(maps, scan, scale), rows, bin, edge);
   }).flat();
 }
