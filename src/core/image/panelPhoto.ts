@@ -1,4 +1,4 @@
-import type { RgbImage } from "./rgbImage.js";
+import type { RgbImage } from './rgbImage.js';
 
 /**
  * The photographed panel after rectification: square on, one scale.

@@ -6,11 +6,11 @@ import type { Plane } from './plane.js';
  */
 export function sampleBilinear(plane: Plane, x: number, y: number): number {
   const { width, height, data } = plane;
-  const xc = x < 0 ? 0 : x > width - 1 ? width - 1 : x;
-  const yc = y < 0 ? 0 : y > height - 1 ? height - 1 : y;
+  const xc = Math.min(width - 1, Math.max(0, x));
+  const yc = Math.min(height - 1, Math.max(0, y));
   const x0 = Math.min(width - 2, xc | 0);
   const y0 = Math.min(height - 2, yc | 0);
-  if (x0 < 0 || y0 < 0) return data[(y0 < 0 ? 0 : y0) * width + (x0 < 0 ? 0 : x0)];
+  if (x0 < 0 || y0 < 0) return data[Math.max(0, y0) * width + Math.max(0, x0)];
   const fx = xc - x0;
   const fy = yc - y0;
   const i = y0 * width + x0;

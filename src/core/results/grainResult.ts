@@ -1,4 +1,4 @@
-import type { PanelResult } from "./scoreResult.js";
+import type { PanelResult } from './scoreResult.js';
 
 /** The grain in one cell of the panel. */
 export interface GrainCell {
@@ -12,7 +12,7 @@ export interface GrainCell {
 
 /** The answer of `grain`. */
 export interface GrainResult {
-  readonly schema: "seamgrain/grain@1";
+  readonly schema: 'seamgrain/grain@1';
   readonly panel: PanelResult;
   readonly cells: readonly GrainCell[];
   readonly notes: readonly string[];

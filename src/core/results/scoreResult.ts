@@ -1,4 +1,4 @@
-import type { Cue, VisibilityResult, VisibilityWord } from "./visibilityResult.js";
+import type { Cue, VisibilityResult, VisibilityWord } from './visibilityResult.js';
 
 /** The rectified panel that everything else refers to. */
 export interface PanelResult {
@@ -28,7 +28,7 @@ export interface SeamWindow {
 /** One joint: where it is and what was measured there. Null = the photo cannot tell (see notes). */
 export interface SeamResult {
   readonly id: string;
-  readonly found: "photo" | "placed";
+  readonly found: 'photo' | 'placed';
   readonly line: LineMm;
   /** Chance of such a break where there is no seam; null when placed. */
   readonly p: number | null;
@@ -63,7 +63,7 @@ export interface SeamResult {
 
 /** The answer of `score`. */
 export interface ScoreResult {
-  readonly schema: "seamgrain/score@1";
+  readonly schema: 'seamgrain/score@1';
   readonly panel: PanelResult;
   readonly seams: readonly SeamResult[];
   /** Of the whole panel: its worst seam. */

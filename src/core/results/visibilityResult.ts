@@ -1,13 +1,13 @@
 /** What the eye catches at a joint. */
-export type Cue = "break" | "direction" | "spacing" | "colour" | "glueLine";
+export type Cue = 'break' | 'direction' | 'spacing' | 'colour' | 'glueLine';
 
 /** How visible, in the five words used everywhere. */
 export type VisibilityWord =
-  | "disappears"
-  | "only if told"
-  | "if you look for it"
-  | "shows"
-  | "jumps out";
+  | 'disappears'
+  | 'only if told'
+  | 'if you look for it'
+  | 'shows'
+  | 'jumps out';
 
 /** Visibility of one joint at the viewing distance; V = 1 is just visible. */
 export interface VisibilityResult {
