@@ -17,10 +17,17 @@ const valleys = 4;
 /** A valley must lie this much lower to be worth a longer slide. */
 const worthIt = 0.95;
 
+/** Weights of the places 3/4 mm to either side: no clamp holds a piece finer than that. */
+const around = [1, 2, 3, 4, 3, 2, 1].map((weight) => weight / 16);
+const reachOfAround = 3;
+/** Proposals this near to the picture's choice are the same valley, mm. */
+const sameValleyMm = 1.5;
+/** Visibilities that differ by less are alike. */
+const unseenV = 0.05;
+
 /**
  * The slide within the spare length at which a joint costs least, by picture; of two alike the
- * shorter. Costs are averaged over the fine step's neighbours, since no clamp holds a piece to a
- * quarter millimetre and a lucky reading is no find.
+ * shorter. Costs are averaged over 3/4 mm to either side: a lucky reading is no find.
  *
  * @param costAt cost by picture after a slide. @param spareMm longest slide either way.
  * @param alsoTry slides that the window equations propose.
@@ -37,7 +44,8 @@ export function bestSlide(
     known.set(key, value);
     return value;
   };
-  const smooth = (mm: number) => (cost(mm - fineMm) + 2 * cost(mm) + cost(mm + fineMm)) / 4;
+  const smooth = (mm: number) =>
+    around.reduce((sum, weight, i) => sum + weight * cost(mm + (i - reachOfAround) * fineMm), 0);
   const reach = Math.floor(spareMm / coarseMm) * coarseMm;
   const tries: number[] = [];
   for (let mm = -reach; mm <= reach; mm += coarseMm) tries.push(mm);
@@ -57,7 +65,14 @@ export function bestSlide(
       if (better) best = { slideMm: fineMm * Math.round(mm / fineMm), cost: value };
     }
   }
-  return { ...best, unslidCost: cost(0) };
+  // What the picture cannot tell apart, the window equations may.
+  for (const mm of alsoTry) {
+    const near = Math.abs(mm - best.slideMm) <= sameValleyMm && Math.abs(mm) <= spareMm;
+    if (!near || Math.cbrt(smooth(mm)) > Math.cbrt(best.cost) + unseenV) continue;
+    best = { slideMm: fineMm * Math.round(mm / fineMm), cost: smooth(mm) };
+    break;
+  }
+  return { ...best, unslidCost: Math.min(cost(0), smooth(0)) };
 }
 
 /**
@@ -73,9 +88,11 @@ export function slidesByAngle(
   distanceMm: number,
 ): number[] {
   const steps = Math.floor(spareMm / fineMm);
+  // At the panel's very ends the grain is read from one side only.
+  const told = grain.length > 4 ? grain.slice(1, -1) : grain;
   const costs = Array.from({ length: 2 * steps + 1 }, (_, i) => {
     const slideMm = (i - steps) * fineMm;
-    return cubicMean(grain.map((one) => windowByAngle(one, lossMm, slideMm, distanceMm))) ?? 0;
+    return cubicMean(told.map((one) => windowByAngle(one, lossMm, slideMm, distanceMm))) ?? 0;
   });
   return costs
     .map((cost, i) => ({ cost, slideMm: (i - steps) * fineMm, i }))

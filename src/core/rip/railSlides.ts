@@ -4,8 +4,8 @@ import { type CutLoss, type FrontPlace, type PieceSlides, ripLossMm } from './fr
 import { frontSegments } from './frontSegments.js';
 import { segmentCost } from './placementCost.js';
 
-/** Below this nothing is gained by sliding: the joint disappears as it is. */
-const leastVisible = 0.5;
+/** Below this nothing is gained by sliding: nobody sees the joint unless told. */
+const leastVisible = 1;
 /** A slide must take at least this share off the cost, or it is noise. */
 const leastGain = 0.2;
 
@@ -14,7 +14,7 @@ const leastGain = 0.2;
  * equations propose, the picture decides.
  *
  * @param stations where the other pieces lie. @param spareMm longest slide either way.
- * @returns mm in +x; 0 when the joints disappear as they are or no slide gains.
+ * @returns mm in +x; 0 when nobody sees the joints as they are or no slide gains.
  */
 export function railSlideMm(
   lines: ForecastLines,

@@ -47,13 +47,16 @@ export function forecastHtml(result: ForecastResult, page: ForecastPage): string
     `<h1>${fractionsHtml(headlineOfForecast(result, page))}</h1>`,
     photoStore('uncut-photo', page.photoHref),
     page.regluedHref ? photoStore('reglued-photo', page.regluedHref) : '',
-    figures((widthPx, name) =>
-      forecastPicture(result, {
-        ...{ units: page.units, ...(page.denominator ? { denominator: page.denominator } : {}) },
-        ...{ photoId: 'uncut-photo', widthPx, idPrefix: `uncut-${name}`, headline: false },
-      }),
-    ),
     section('Glued up again', gluedUp(result, page)),
+    section(
+      'What every rip would cost',
+      figures((widthPx, name) =>
+        forecastPicture(result, {
+          ...{ units: page.units, ...(page.denominator ? { denominator: page.denominator } : {}) },
+          ...{ photoId: 'uncut-photo', widthPx, idPrefix: `uncut-${name}`, headline: false },
+        }),
+      ),
+    ),
     section('Places for the front', placementTable(placements, page.placementHrefs ?? [], page)),
     section(
       'The rips',
