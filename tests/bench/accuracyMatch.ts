@@ -10,11 +10,18 @@ export interface SeamMatch {
   readonly falseSeams: number;
 }
 
-/** Compares found seams with the true ones. */
-export function matchSeams(truth: readonly LineMm[], found: readonly LineMm[]): SeamMatch {
+/** Compares found seams with the true ones; anywhere inside an open gap (a reveal) will do. */
+export function matchSeams(
+  truth: readonly { readonly line: LineMm; readonly gapMm: number }[],
+  found: readonly LineMm[],
+): SeamMatch {
   return {
-    found: truth.map((seam) => found.some((line) => fits(seam, line, 1, 0.5))),
-    falseSeams: found.filter((line) => !truth.some((seam) => fits(line, seam, nearMm, 2))).length,
+    found: truth.map((seam) =>
+      found.some((line) => fits(seam.line, line, 1 + seam.gapMm / 2, 0.5)),
+    ),
+    falseSeams: found.filter(
+      (line) => !truth.some((seam) => fits(line, seam.line, nearMm + seam.gapMm / 2, 2)),
+    ).length,
   };
 }
 

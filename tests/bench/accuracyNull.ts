@@ -3,7 +3,7 @@ import type { PanelPhoto } from '../../src/core/image/panelPhoto.js';
 import { createRandom } from '../../src/core/random/createRandom.js';
 import { carriedBlocks } from '../../src/core/seam/carriedBlocks.js';
 import { finderPxPerMm, seamMaps } from '../../src/core/seam/find/seamMaps.js';
-import { strongestLine } from '../../src/core/seam/find/strongestLine.js';
+import { maxTiltRad, strongestLine, usualTiltRad } from '../../src/core/seam/find/strongestLine.js';
 import { panelPlanes } from '../../src/core/seam/panelPlanes.js';
 
 /** p of the strongest line along a whole panel, however weak: the finder's own first step. */
@@ -14,7 +14,11 @@ export function strongestP(photo: PanelPhoto): number {
   const scale = planes.pxPerMm / factor;
   const maps = seamMaps(planes, reduced, carriedBlocks(reduced, scale), scale);
   const region = { col0: 0, col1: maps.columns, row0: 0, row1: maps.rows };
-  return strongestLine(maps, region, createRandom(1))?.p ?? 1;
+  const looks = [usualTiltRad, maxTiltRad].map(
+    (tiltRad) => strongestLine(maps, region, tiltRad, createRandom(1))?.p ?? 1,
+  );
+  // As findSeams: two looks, so each chance counts twice.
+  return Math.min(1, 2 * Math.min(...looks));
 }
 
 /** Kolmogorov-Smirnov distance from the uniform law, and its 95 % critical value 1.36/sqrt(n). */

@@ -28,7 +28,7 @@ export function seamTrial(
   const { truth, spec } = panel;
   const found = findSeams(panelPlanes(photo), createRandom(1));
   const match = matchSeams(
-    truth.seams.map((seam) => seam.line),
+    truth.seams,
     found.map((seam) => seam.line),
   );
   const contrastAt = contrastOf(panel);
