@@ -47,6 +47,7 @@ function Rip({ photo, project }: { readonly photo: Photo; readonly project: Proj
             <p role="status">Squaring the panel up…</p>
           )}
           <ScaleWords />
+          <LayoutForm photo={photo} settings={settings} />
         </div>
         <div className="stack">
           <DistanceSlider settings={settings} />
@@ -60,7 +61,6 @@ function Rip({ photo, project }: { readonly photo: Photo; readonly project: Proj
             }
           />
           {tried.answer && <SegmentList answer={tried.answer} />}
-          <LayoutForm photo={photo} settings={settings} />
           {panel && <ForecastButtons project={project} photo={photo} panel={panel} />}
         </div>
       </div>
