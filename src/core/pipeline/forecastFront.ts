@@ -32,14 +32,9 @@ export function forecastFront(
   options: ForecastOptions,
   progress?: Progress,
 ): FrontForecast | null {
-  const { front, within, ends, eitherWayUp } = options;
-  if (!front) return null;
-  const wish: PlacementWish = {
-    ...front,
-    loss: options,
-    within,
-    marginMm: marginOf(lines, options),
-  };
+  const { ends, eitherWayUp } = options;
+  const wish = frontWish(lines, options);
+  if (!wish) return null;
   const search = searchPlacements(lines, wish, ends, eitherWayUp, options.places, (f, what) =>
     progress?.(0.7 * f, what),
   );
@@ -65,17 +60,19 @@ export function forecastFront(
   };
 }
 
-/** The margin asked for; else an inch, or half of what the panel has to give. */
-function marginOf(
-  { widthMm, heightMm }: ForecastLines,
-  { marginMm, front, ...options }: ForecastOptions,
-): number {
-  if (marginMm !== null || !front) return marginMm ?? 0;
+/** What the search is asked; null when no front is wanted. */
+export function frontWish(
+  panel: { readonly widthMm: number; readonly heightMm: number },
+  options: ForecastOptions,
+): PlacementWish | null {
+  const { front, within } = options;
+  if (!front) return null;
   const roomMm = Math.min(
-    (widthMm - front.widthMm) / 2 - options.kerfMm,
-    (heightMm - front.heightMm) / 2 - ripLossMm(options),
+    (panel.widthMm - front.widthMm) / 2 - options.kerfMm,
+    (panel.heightMm - front.heightMm) / 2 - ripLossMm(options),
   );
-  return Math.min(25.4, Math.max(0, roomMm / 2));
+  const usualMm = Math.min(25.4, Math.max(0, roomMm / 2));
+  return { ...front, loss: options, within, marginMm: options.marginMm ?? usualMm };
 }
 
 function placementOf(

@@ -7,10 +7,11 @@ import { forecastDepth, type PlanedEdge } from '../rip/forecastDepth.js';
 import { type ForecastLines, forecastLines } from '../rip/forecastLines.js';
 import { forecastRip, type RipForecast } from '../rip/forecastRip.js';
 import { ripLossMm } from '../rip/frontCut.js';
+import { placementBox } from '../rip/placementBox.js';
 import { type RipCost, ripCurve } from '../rip/ripCurve.js';
 import { panelPlanes } from '../seam/panelPlanes.js';
 import { checkForecast } from './checkForecast.js';
-import { type FrontForecast, forecastFront } from './forecastFront.js';
+import { type FrontForecast, forecastFront, frontWish } from './forecastFront.js';
 import { forecastImagined } from './forecastImagined.js';
 import type { ForecastOptions } from './forecastOptions.js';
 import { photoNotes } from './photoNotes.js';
@@ -30,6 +31,8 @@ export function forecastPanel(
   progress?: Progress,
 ): ForecastResult {
   checkForecast(photo, options);
+  const wish = frontWish(photo, options);
+  if (wish) placementBox(photo, wish);
   const { distanceMm, kerfMm, dressMm, spareMm, revealMm } = options;
   const lossMm = ripLossMm(options);
   progress?.(0.02, 'reading the panel');

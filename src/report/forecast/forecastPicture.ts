@@ -31,8 +31,10 @@ import { ripsApart, uncutSeams } from './uncutSeams.js';
 /** Three rips, 2 mm apart. */
 const averagedMm = 6.35;
 const keyIndentPx = 37;
-/** Room kept right of the panel, in rails: the curve and the words beside it. */
-const railsOfRoom = 3;
+/** Room kept right of the panel for the curve and the words beside it, in a score's rails. */
+const railsOfRoom = (widthPx: number) => (widthPx < 900 ? 4 : 3);
+/** The curve is what this picture is about: its rail is wider than a score's, where there is room. */
+const railWiderBy = (widthPx: number) => (widthPx < 560 ? 1 : 1.3);
 
 /**
  * Draws a forecast: the uncut panel with the wood that the cuts would take and a band beside each
@@ -44,9 +46,14 @@ export function forecastPicture(result: ForecastResult, drawing: ForecastDrawing
   const theme = themes[drawing.theme ?? 'bright'];
   const hatchId = `${drawing.idPrefix ?? 'forecast'}-hatch`;
   const headline = headlineOfForecast(result, drawing);
-  const bare = scoreFrame(result.panel, wantedPx, 0, railsOfRoom);
+  const bare = scoreFrame(result.panel, wantedPx, 0, railsOfRoom(wantedPx));
   const title = drawing.headline === false ? null : titlePiece(headline, bare, theme);
-  const frame = scoreFrame(result.panel, wantedPx, (title?.bottomPx ?? 0) + 14, railsOfRoom);
+  const frame = scoreFrame(
+    result.panel,
+    wantedPx,
+    (title?.bottomPx ?? 0) + 14,
+    railsOfRoom(wantedPx),
+  );
   const bands = uncutSeams(result).map((seam) =>
     seamBand(seam, seamTrack(seam.line, frame), frame, hatchId),
   );
@@ -83,8 +90,7 @@ function rail(
 ): Piece {
   const { panel, scale, smallPx } = frame;
   const { x, y } = frame.rails[0];
-  // The curve is what this picture is about: its rail is wider than a score's.
-  const stepPx = 1.5 * frame.railStepPx;
+  const stepPx = railWiderBy(frame.widthPx) * frame.railStepPx;
   const marks = marksOf(result).map((yMm) => ({ yMm, text: placeText(yMm, drawing) }));
   const curve = { heightMm: result.panel.heightMm, scale, x, y: panel.y, stepPx };
   const hill = railCurve(
