@@ -33,6 +33,8 @@ export function bootstrap<T>(
 ): Interval {
   const value = figure(groups.flat());
   if (Number.isNaN(value)) return untold;
+  // One panel says nothing of how panels differ.
+  if (groups.length < 2) return { ...untold, value };
   const random = createRandom(9);
   const draws = Array.from({ length: 400 }, () =>
     figure(groups.flatMap(() => groups[random.integer(groups.length)])),

@@ -19,7 +19,7 @@ export function accuracyReport(
     '',
     'Written by `npm run bench:accuracy` (after `npm ci`; `--rounds N` boards of each setting and',
     'cut, `--quick` for a look, `--only rips,real` for some parts). This run: '.concat(
-      `${how.rounds} rounds, ${how.only.length > 0 ? `last part(s) measured: ${how.only.join(', ')}` : 'all parts'}, ${how.seconds.toFixed(0)} s on`,
+      `${how.only.length > 0 ? `parts from several runs with --only, sizes at the end of this page` : `${how.rounds} rounds of all parts, ${how.seconds.toFixed(0)} s`}, on`,
     ),
     `${how.machine}. Drawn panels are 400 x 200 mm at 6 px/mm. Held-out seeds from 9000 on.`,
     'Shares carry Wilson 95 % intervals, other figures bootstrap 95 % intervals over whole panels.',
