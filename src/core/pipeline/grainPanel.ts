@@ -7,6 +7,7 @@ import type { Progress } from '../progress.js';
 import type { GrainCell, GrainResult } from '../results/grainResult.js';
 import { bandAmplitudes } from '../seam/bandAmplitudes.js';
 import { spacingMm } from '../seam/windowCues.js';
+import { wrapHalfTurnDeg } from '../units/wrapHalfTurnDeg.js';
 
 /** A direction less sure than this is not told, rad (20 deg). */
 const leastSureRad = 0.35;
@@ -79,7 +80,7 @@ function cellAt(field: GrainField, xMm: number, yMm: number): GrainCell {
   return {
     xMm,
     yMm,
-    angleDeg: told ? field.angleRad[i] * deg : null,
+    angleDeg: told ? wrapHalfTurnDeg(field.angleRad[i] * deg) : null,
     angleSeDeg: told ? field.angleSeRad[i] * deg : null,
     coherence,
     spacingMm: told ? lineSpacing(field, xMm, yMm, field.angleRad[i]) : null,

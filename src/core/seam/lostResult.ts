@@ -21,25 +21,25 @@ export function lostResult(
   if (!weighed) {
     return {
       lost: untold,
-      notes: ['Width lost and slide: cannot tell, too few grain lines cross this joint.'],
+      notes: ['Too few grain lines cross this joint to tell a width lost or a slide.'],
     };
   }
   if (weighed.explained < leastExplained) {
-    const why = 'the grain lines of the two sides do not meet at any width lost or slide';
-    return { lost: untold, notes: [`Width lost and slide: cannot tell, ${why}.`] };
+    const why = 'The grain lines of the two sides do not meet at any width lost or slide.';
+    return { lost: untold, notes: [why] };
   }
   const sureWidth = weighed.lostSeMm <= leastSureMm;
   const sureSlide = weighed.slideSeMm <= leastSureSlideMm;
   const notes: string[] = [];
   if (!sureWidth) {
     notes.push(
-      `Width lost: cannot tell, the lines meet as well at ${weighed.bestUnslidMm.toFixed(1)} mm ` +
-        `lost and nothing slid as at ${weighed.best.lostMm.toFixed(1)} mm and a slide of ` +
+      `The lines meet as well at a width of ${weighed.bestUnslidMm.toFixed(1)} mm lost and nothing ` +
+        `slid as at ${weighed.best.lostMm.toFixed(1)} mm and a slide of ` +
         `${weighed.best.slideMm.toFixed(1)} mm.`,
     );
   } else if (!sureSlide) {
     notes.push(
-      'Slide: cannot tell, lines that cross at one angle fix only width and slide together.',
+      'Lines that cross at one angle fix only width and slide together, not the slide alone.',
     );
   }
   return {
@@ -48,14 +48,22 @@ export function lostResult(
       seMm: sureWidth ? weighed.lostSeMm : null,
       slideMm: sureSlide ? weighed.slideMm : null,
       slideSeMm: sureSlide ? weighed.slideSeMm : null,
-      ...(sureWidth && sureSlide ? {} : { alternatives: alternativesOf(weighed) }),
+      ...(sureWidth && sureSlide ? {} : alternativesOf(weighed)),
     },
     notes,
   };
 }
 
-/** The best reading with nothing slid, and the best of all. */
-const alternativesOf = (weighed: LostWidth) => [
-  { mm: weighed.bestUnslidMm, slideMm: 0 },
-  { mm: weighed.best.lostMm, slideMm: weighed.best.slideMm },
-];
+/** Readings closer than this are one reading, mm. */
+const sameReadingMm = 0.8;
+
+/** The best reading with nothing slid and the best of all, where they differ. */
+function alternativesOf(weighed: LostWidth): Pick<SeamResult['lost'], 'alternatives'> {
+  if (Math.abs(weighed.bestUnslidMm - weighed.best.lostMm) < sameReadingMm) return {};
+  return {
+    alternatives: [
+      { mm: weighed.bestUnslidMm, slideMm: 0 },
+      { mm: weighed.best.lostMm, slideMm: weighed.best.slideMm },
+    ],
+  };
+}

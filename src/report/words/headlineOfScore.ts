@@ -32,7 +32,7 @@ export function headlineOfScore(result: ScoreResult, units: LengthUnits): string
 }
 
 function noneFound({ notes }: ScoreResult): string {
-  const reason = reasonFor(notes);
+  const reason = reasonFor(notes.filter((note) => !note.startsWith('No joint found')));
   const why = reason ? `: ${reason}` : '';
   return `No joint found${why}. If you know where one is, place it by hand.`;
 }

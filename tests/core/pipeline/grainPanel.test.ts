@@ -37,6 +37,19 @@ describe('grainPanel', () => {
     }
   });
 
+  it('calls lines exactly across the panel +90 deg', () => {
+    const image = { width: 400, height: 300, data: new Uint8Array(3 * 400 * 300) };
+    image.data.forEach((_, i) => {
+      image.data[i] =
+        120 + Math.round(20 * Math.sin((2 * Math.PI * (Math.floor(i / 3) % 400)) / 20));
+    });
+    const photo = { image, pxPerMm: 5, widthMm: 80, heightMm: 60, notes: [] };
+    for (const { angleDeg } of grainPanel(photo).cells) {
+      expect(angleDeg!).toBeGreaterThan(-90);
+      expect(angleDeg!).toBeLessThanOrEqual(90);
+    }
+  });
+
   it('of a grey wall tells nothing, and says so', () => {
     const result = grainPanel(greyPhoto(gratingPlanes({ ...board, contrast: 0, ...even })));
     expectFinite(result);

@@ -9,7 +9,7 @@ import { lineScan } from '../../../../src/core/seam/find/lineScan.js';
 import { logRatioMap } from '../../../../src/core/seam/find/logRatioMap.js';
 import { ridgeMap } from '../../../../src/core/seam/find/ridgeMap.js';
 import type { SeamMaps } from '../../../../src/core/seam/find/seamMaps.js';
-import { strongestLine } from '../../../../src/core/seam/find/strongestLine.js';
+import { maxTiltRad, strongestLine } from '../../../../src/core/seam/find/strongestLine.js';
 import { drawGrating } from '../../filter/drawGrating.js';
 import { gratingPlanes } from '../gratingJoint.js';
 
@@ -64,16 +64,21 @@ describe('strongestLine', () => {
   const region = { col0: 0, col1: 40, row0: 0, row1: 300 };
 
   it('finds a tilted line and is sure of it', () => {
-    const line = strongestLine(noisyMaps(3, 140, 0.4, 7), region, createRandom(1))!;
+    const line = strongestLine(noisyMaps(3, 140, 0.4, 7), region, maxTiltRad, createRandom(1))!;
     expect(Math.abs(line.row - 140)).toBeLessThanOrEqual(1);
     expect(Math.abs(line.slope - 0.4)).toBeLessThan(0.1);
     expect(line.p).toBeLessThan(0.003);
-    expect(line.weakerHalf).toBeGreaterThan(0);
+    expect(line.weakestQuarter).toBeGreaterThan(0);
   });
 
   it('finds nothing to be sure of in noise', () => {
     for (let seed = 0; seed < 6; seed++) {
-      const line = strongestLine(noisyMaps(0, 140, 0, 20 + seed), region, createRandom(1));
+      const line = strongestLine(
+        noisyMaps(0, 140, 0, 20 + seed),
+        region,
+        maxTiltRad,
+        createRandom(1),
+      );
       expect(line?.p ?? 1).toBeGreaterThan(0.003);
     }
   });
@@ -81,8 +86,8 @@ describe('strongestLine', () => {
   it('does not try a region too small to hold a joint', () => {
     const tiny = { col0: 0, col1: 2, row0: 0, row1: 300 };
     const low = { col0: 0, col1: 40, row0: 0, row1: 20 };
-    expect(strongestLine(noisyMaps(3, 140, 0, 1), tiny, createRandom(1))).toBeNull();
-    expect(strongestLine(noisyMaps(3, 10, 0, 1), low, createRandom(1))).toBeNull();
+    expect(strongestLine(noisyMaps(3, 140, 0, 1), tiny, maxTiltRad, createRandom(1))).toBeNull();
+    expect(strongestLine(noisyMaps(3, 10, 0, 1), low, maxTiltRad, createRandom(1))).toBeNull();
   });
 });
 
