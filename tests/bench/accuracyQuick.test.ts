@@ -11,7 +11,7 @@ const size = { widthMm: 300, heightMm: 150 };
 const board = { setting: 'softwood', cut: 'flatsawn', lengthMm: 300, widthMm: 150 } as const;
 
 describe('the instrument on held-out wood', () => {
-  it('finds plain softwood joints and tells the middle one's width within 3 stated errors', () => {
+  it('finds plain softwood joints and tells width lost, middle joint, within 3 stated errors', () => {
     const panels = [9950, 9951, 9952].map((seed) =>
       drawBench(ripPanel({ board: { ...board, seed }, ...size, cuts: [{ atMm: 70, lostMm: 4 }] })),
     );
@@ -25,7 +25,9 @@ describe('the instrument on held-out wood', () => {
     // The middle one of the told joints: single joints are known to stray further than their
     // stated error allows (docs/accuracy.md), so each by itself would fail on noise.
     const off = told
-      .map(({ result, lostMm }) => Math.abs((result.lost.mm ?? 0) - lostMm) / (result.lost.seMm ?? 1))
+      .map(
+        ({ result, lostMm }) => Math.abs((result.lost.mm ?? 0) - lostMm) / (result.lost.seMm ?? 1),
+      )
       .sort((x, y) => x - y);
     expect(off[off.length >> 1]).toBeLessThan(3);
   });
