@@ -1,8 +1,11 @@
+import type { ArrangeOptions } from '../core/board/arrange/arrangeOptions.js';
+import type { BoardPhotos } from '../core/board/arrange/boardPhotos.js';
 import type { PanelPhoto } from '../core/image/panelPhoto.js';
 import type { CornersPx, PhotoScale } from '../core/image/photoScale.js';
 import type { RgbImage } from '../core/image/rgbImage.js';
 import type { ForecastOptions, ImaginedWood } from '../core/pipeline/forecastOptions.js';
 import type { ScoreOptions } from '../core/pipeline/scoreOptions.js';
+import type { ArrangeResult } from '../core/results/arrangeResult.js';
 import type { ForecastResult } from '../core/results/forecastResult.js';
 import type { GrainResult } from '../core/results/grainResult.js';
 import type { ScoreResult } from '../core/results/scoreResult.js';
@@ -53,6 +56,11 @@ export interface JobMap {
       readonly heightMm: number;
     };
     readonly output: PanelPhoto;
+  };
+  /** Order and way round of boards. */
+  readonly arrange: {
+    readonly input: { readonly boards: readonly BoardPhotos[]; readonly options: ArrangeOptions };
+    readonly output: ArrangeResult;
   };
 }
 

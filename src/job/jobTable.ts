@@ -1,3 +1,5 @@
+import { noRules } from '../core/board/arrange/arrangeRules.js';
+import { arrangePanel } from '../core/pipeline/arrangePanel.js';
 import { forecastPanel } from '../core/pipeline/forecastPanel.js';
 import { grainPanel } from '../core/pipeline/grainPanel.js';
 import { imagineFace } from '../core/pipeline/imagineFace.js';
@@ -40,5 +42,8 @@ export const jobTable: { readonly [N in JobName]: Job<N> } = {
   imagine: {
     run: ({ wood, ...size }) => imagineFace(wood, size),
     moves: (panel) => [panel.image.data.buffer],
+  },
+  arrange: {
+    run: ({ boards, options }, { progress }) => arrangePanel(boards, options, noRules, progress),
   },
 };

@@ -1,5 +1,6 @@
 import type { Command } from '@commander-js/extra-typings';
 import type { CliIo } from '../io/cliIo.js';
+import { addArrangeVerb } from './arrange.js';
 import { addDryClampVerb } from './dryclamp.js';
 import { addForecastVerb } from './forecast.js';
 import { addGapVerb } from './gap.js';
@@ -13,6 +14,7 @@ const verbs: readonly Verb[] = [
   addScoreVerb,
   addGrainVerb,
   addForecastVerb,
+  addArrangeVerb,
   addLayoutVerb,
   addGapVerb,
   addDryClampVerb,
