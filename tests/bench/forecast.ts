@@ -15,11 +15,11 @@ const photos = process.env.SEAMGRAIN_PHOTOS ?? '/work/shared/photos';
 
 // Seeds that were not looked at while anything was tuned.
 const report = forecastReport({
-  truth: await forecastTruth(21, 41_000),
+  truth: await forecastTruth(20, 41_000),
   real: await forecastReal(photos),
-  places: await forecastPlaces([42_000, 42_001, 42_002, 42_003]),
-  slides: await forecastSlides(20, 43_000),
-  facts: forecastFacts(3, 44_000),
+  places: await forecastPlaces([42_000, 42_001, 42_002]),
+  slides: await forecastSlides(15, 43_000),
+  facts: forecastFacts(2, 44_000),
   speed: await forecastSpeed(root, 1),
 });
 mkdirSync(join(root, 'out', 'bench'), { recursive: true });

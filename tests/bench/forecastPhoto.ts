@@ -3,7 +3,7 @@ import type { PanelPhoto } from '../../dist/core/image/panelPhoto.js';
 import type { RgbImage } from '../../dist/core/image/rgbImage.js';
 import { createRandom } from '../../dist/core/random/createRandom.js';
 import { aimCamera } from '../../dist/core/wood/aimCamera.js';
-import { drawPanel } from '../../dist/core/wood/drawPanel.js';
+import { type DrawnPanel, drawPanel } from '../../dist/core/wood/drawPanel.js';
 import type { PanelSpec } from '../../dist/core/wood/panelSpec.js';
 import { photograph } from '../../dist/core/wood/photograph.js';
 import { loadOpenCv } from '../../dist/vision/node/loadOpenCv.js';
@@ -18,12 +18,20 @@ export async function compressed(image: RgbImage, quality: number): Promise<RgbI
   return { width, height, data: await sharp(jpeg).raw().toBuffer() };
 }
 
+let last: { readonly spec: PanelSpec; readonly panel: DrawnPanel } | null = null;
+
+/** A panel photographed twice running is drawn once. */
+function drawn(spec: PanelSpec): DrawnPanel {
+  if (last?.spec !== spec) last = { spec, panel: drawPanel(spec, { pxPerMm: 6.5 }) };
+  return last.panel;
+}
+
 /**
  * Draws a panel, photographs it with light, noise, tilt and compression of their own (all from
  * `seed`), and squares the photo up as the product does.
  */
 export async function photographed(spec: PanelSpec, seed: number): Promise<PanelPhoto> {
-  const { image, truth } = drawPanel(spec, { pxPerMm: 7 });
+  const { image, truth } = drawn(spec);
   const { widthMm, heightMm } = truth;
   const random = createRandom(seed);
   const [widthPx, heightPx] = [Math.round(1.06 * image.width), Math.round(1.14 * image.height)];
