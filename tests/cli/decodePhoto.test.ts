@@ -1,7 +1,7 @@
 import { mkdtemp, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import sharp from 'sharp';
+import sharp, { type Sharp } from 'sharp';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { decodePhoto } from '../../src/cli/io/decodePhoto.js';
 import { readPhoto } from '../../src/cli/io/readPhoto.js';
@@ -68,7 +68,7 @@ describe('decodePhoto', () => {
   });
 
   // EXIF 2.3, tag 0x0112: how the stored picture must be turned to stand upright.
-  const turns: [number, (stored: sharp.Sharp) => sharp.Sharp][] = [
+  const turns: [number, (stored: Sharp) => Sharp][] = [
     [1, (s) => s],
     [2, (s) => s.flop()],
     [3, (s) => s.rotate(180)],
