@@ -111,6 +111,33 @@ describe('forecast --out', () => {
   });
 });
 
+describe('forecast of a photo without grain', () => {
+  it('tells nothing instead of saying that all disappears', async () => {
+    const plain = join(folder, 'plain.png');
+    const create = { width: 600, height: 450, channels: 3, background: '#b08050' } as const;
+    await writeFile(plain, await sharp({ create }).png().toBuffer());
+    const args = [
+      'forecast',
+      plain,
+      '--size',
+      '100mmx75mm',
+      '--rip',
+      '30mm',
+      '--front',
+      '40mmx20mm',
+    ];
+    const result = (await runCliHere(...args, '--json')).json() as unknown as ForecastResult;
+    expect(result.rips[0]?.visibility.v).toBeNull();
+    expect(result.placements).toEqual([]);
+    expect(result.notes.join(' ')).toMatch(/almost no grain/);
+    const out = join(folder, 'plain-out');
+    const { status, out: words } = await runCliHere(...args, '--out', out);
+    expect(status).toBe(0);
+    expect(words).not.toContain('disappear');
+    expect(await readdir(out)).toContain('report.html');
+  });
+});
+
 describe('forecast in words', () => {
   it('answers in a sentence', async () => {
     const { status, out } = await runCliHere('forecast', photo, ...size, '--front', '80mmx45mm');

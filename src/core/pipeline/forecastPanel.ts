@@ -14,7 +14,8 @@ import { checkForecast } from './checkForecast.js';
 import { type FrontForecast, forecastFront, frontWish } from './forecastFront.js';
 import { forecastImagined } from './forecastImagined.js';
 import type { ForecastOptions } from './forecastOptions.js';
-import { photoNotes } from './photoNotes.js';
+import { forecastUntold } from './forecastUntold.js';
+import { photoNotes, showsGrain } from './photoNotes.js';
 import { defaultScoreOptions } from './scoreOptions.js';
 
 /**
@@ -37,6 +38,8 @@ export function forecastPanel(
   const lossMm = ripLossMm(options);
   progress?.(0.02, 'reading the panel');
   const planes = panelPlanes(photo);
+  const notes = [...photo.notes, ...photoNotes(planes, 1, defaultScoreOptions)];
+  if (!showsGrain(planes)) return forecastUntold(photo, options, notes);
   const lines = forecastLines(planes, photo, distanceMm, options.leftOut);
   const curve = ripCurve(lines, lossMm, part(progress, 0.1, 0.3));
   const best = safestBest(curve);
@@ -61,7 +64,7 @@ export function forecastPanel(
     reglued: front?.reglued ?? regluedRips(photo, rips, lossMm),
     depth: depthOf(lines, options, front, asked, lossMm),
     imagined,
-    notes: [...photo.notes, ...photoNotes(planes, 1, defaultScoreOptions), ...notesOf(curve)],
+    notes: [...notes, ...notesOf(curve)],
   };
 }
 

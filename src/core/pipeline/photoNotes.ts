@@ -11,7 +11,7 @@ export function photoNotes(
   options: ScoreOptions,
 ): string[] {
   const notes: string[] = [];
-  if (localContrast(planes) < leastContrast) {
+  if (!showsGrain(planes)) {
     notes.push(
       'Cannot tell: almost no grain lines show in this photo. Is it wood, in focus and well lit?',
     );
@@ -22,6 +22,11 @@ export function photoNotes(
     );
   }
   return notes;
+}
+
+/** Whether grain lines stand out enough in the photo to be judged at all. */
+export function showsGrain(planes: PanelPlanes): boolean {
+  return localContrast(planes) >= leastContrast;
 }
 
 /** rms difference of log luminance over 2 mm, from a sparse sample: about the lines' contrast. */

@@ -25,7 +25,7 @@ export function describeForecast(result: ForecastResult, units: LengthUnits): Fo
       ...result.placements.map((place) => describePlacement(place, units)),
       `${capitalise(summaryText(result.summary))}.`,
       ...result.disagreements.map((one) => disagreementText(one, units)),
-      widthText(result, units),
+      ...(result.curve.length > 0 ? [widthText(result, units)] : []),
       ...(result.depth ? [describeDepth(result.depth, units)] : []),
       ...result.imagined.map(describeImagined),
       ...result.notes,

@@ -39,7 +39,7 @@ export function forecastHtml(result: ForecastResult, page: ForecastPage): string
   const { rips, placements, disagreements, depth, imagined } = result;
   const section = (heading: string, body: string) => (body ? `<h2>${heading}</h2>${body}` : '');
   const careful = [
-    widthText(result, page),
+    ...(result.curve.length > 0 ? [widthText(result, page)] : []),
     ...disagreements.map((one) => disagreementText(one, page)),
     ...(depth ? [describeDepth(depth, page)] : []),
   ];
