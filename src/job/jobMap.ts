@@ -3,9 +3,11 @@ import type { BoardPhotos } from '../core/board/arrange/boardPhotos.js';
 import type { PanelPhoto } from '../core/image/panelPhoto.js';
 import type { CornersPx, PhotoScale } from '../core/image/photoScale.js';
 import type { RgbImage } from '../core/image/rgbImage.js';
+import type { Candidate, CompareOptions } from '../core/pipeline/comparePanels.js';
 import type { ForecastOptions, ImaginedWood } from '../core/pipeline/forecastOptions.js';
 import type { ScoreOptions } from '../core/pipeline/scoreOptions.js';
 import type { ArrangeResult } from '../core/results/arrangeResult.js';
+import type { CompareResult } from '../core/results/compareResult.js';
 import type { ForecastResult } from '../core/results/forecastResult.js';
 import type { GrainResult } from '../core/results/grainResult.js';
 import type { ScoreResult } from '../core/results/scoreResult.js';
@@ -61,6 +63,11 @@ export interface JobMap {
   readonly arrange: {
     readonly input: { readonly boards: readonly BoardPhotos[]; readonly options: ArrangeOptions };
     readonly output: ArrangeResult;
+  };
+  /** Candidates ranked by what a rip would show. */
+  readonly compare: {
+    readonly input: { readonly candidates: readonly Candidate[]; readonly options: CompareOptions };
+    readonly output: CompareResult;
   };
 }
 

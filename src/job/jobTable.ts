@@ -1,5 +1,6 @@
 import { noRules } from '../core/board/arrange/arrangeRules.js';
 import { arrangePanel } from '../core/pipeline/arrangePanel.js';
+import { comparePanels } from '../core/pipeline/comparePanels.js';
 import { forecastPanel } from '../core/pipeline/forecastPanel.js';
 import { grainPanel } from '../core/pipeline/grainPanel.js';
 import { imagineFace } from '../core/pipeline/imagineFace.js';
@@ -45,5 +46,8 @@ export const jobTable: { readonly [N in JobName]: Job<N> } = {
   },
   arrange: {
     run: ({ boards, options }, { progress }) => arrangePanel(boards, options, noRules, progress),
+  },
+  compare: {
+    run: ({ candidates, options }, { progress }) => comparePanels(candidates, options, progress),
   },
 };

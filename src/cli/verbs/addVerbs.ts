@@ -1,6 +1,7 @@
 import type { Command } from '@commander-js/extra-typings';
 import type { CliIo } from '../io/cliIo.js';
 import { addArrangeVerb } from './arrange.js';
+import { addCompareVerb } from './compare.js';
 import { addDryClampVerb } from './dryclamp.js';
 import { addForecastVerb } from './forecast.js';
 import { addGapVerb } from './gap.js';
@@ -14,6 +15,7 @@ const verbs: readonly Verb[] = [
   addScoreVerb,
   addGrainVerb,
   addForecastVerb,
+  addCompareVerb,
   addArrangeVerb,
   addLayoutVerb,
   addGapVerb,
