@@ -8,6 +8,7 @@ import type { ForecastOptions, ImaginedWood } from '../core/pipeline/forecastOpt
 import type { ScoreOptions } from '../core/pipeline/scoreOptions.js';
 import type { ArrangeResult } from '../core/results/arrangeResult.js';
 import type { CompareResult } from '../core/results/compareResult.js';
+import type { EndgrainResult } from '../core/results/endgrainResult.js';
 import type { ForecastResult } from '../core/results/forecastResult.js';
 import type { GrainResult } from '../core/results/grainResult.js';
 import type { ScoreResult } from '../core/results/scoreResult.js';
@@ -68,6 +69,11 @@ export interface JobMap {
   readonly compare: {
     readonly input: { readonly candidates: readonly Candidate[]; readonly options: CompareOptions };
     readonly output: CompareResult;
+  };
+  /** Rings of a board's end. */
+  readonly endgrain: {
+    readonly input: { readonly photo: PanelPhoto };
+    readonly output: EndgrainResult;
   };
 }
 

@@ -1,6 +1,7 @@
 import { noRules } from '../core/board/arrange/arrangeRules.js';
 import { arrangePanel } from '../core/pipeline/arrangePanel.js';
 import { comparePanels } from '../core/pipeline/comparePanels.js';
+import { endgrainPanel } from '../core/pipeline/endgrainPanel.js';
 import { forecastPanel } from '../core/pipeline/forecastPanel.js';
 import { grainPanel } from '../core/pipeline/grainPanel.js';
 import { imagineFace } from '../core/pipeline/imagineFace.js';
@@ -49,5 +50,8 @@ export const jobTable: { readonly [N in JobName]: Job<N> } = {
   },
   compare: {
     run: ({ candidates, options }, { progress }) => comparePanels(candidates, options, progress),
+  },
+  endgrain: {
+    run: ({ photo }, { progress }) => endgrainPanel(photo, progress),
   },
 };

@@ -3,6 +3,7 @@ import type { CliIo } from '../io/cliIo.js';
 import { addArrangeVerb } from './arrange.js';
 import { addCompareVerb } from './compare.js';
 import { addDryClampVerb } from './dryclamp.js';
+import { addEndgrainVerb } from './endgrain.js';
 import { addForecastVerb } from './forecast.js';
 import { addGapVerb } from './gap.js';
 import { addGrainVerb } from './grain.js';
@@ -17,6 +18,7 @@ const verbs: readonly Verb[] = [
   addForecastVerb,
   addCompareVerb,
   addArrangeVerb,
+  addEndgrainVerb,
   addLayoutVerb,
   addGapVerb,
   addDryClampVerb,
