@@ -176,7 +176,7 @@ describe('lostResult', () => {
     const { seam, own } = measuredJoint({ ...small, angleDeg: 0, spacingMm: 4, lostMm: 2 });
     const { lost, notes } = lostResult(seam, own);
     expect(lost).toEqual({ mm: null, seMm: null, slideMm: null, slideSeMm: null });
-    expect(notes.join()).toMatch(/cannot tell/);
+    expect(notes.join()).toMatch(/too few grain lines cross/i);
   });
 
   it('of two boards that never met is not told', () => {
