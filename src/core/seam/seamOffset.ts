@@ -1,4 +1,5 @@
 import type { SeamResult } from '../results/scoreResult.js';
+import { wrapToSpacing } from '../visibility/wrapToSpacing.js';
 import type { LineMeasures } from './lineMeasures.js';
 import { type WindowOffset, windowOffset } from './windowOffset.js';
 
@@ -8,26 +9,42 @@ const leastAgreement = 0.6;
 const madToSd = 1.4826;
 
 /**
- * Offset of the grain lines over the whole seam: the median of its windows' offsets, its error
+ * Offset of the grain lines over the whole seam: the one offset that its windows, each within its
+ * own spacing, are least away from (least sum of absolute differences). Its error
  * from the scatter of the same reading along lines of the same boards with no seam (whose offset
  * is 0), and the windows' median line spacing.
  */
 export function seamOffset(seam: LineMeasures, own: readonly LineMeasures[]): SeamResult['offset'] {
   const votes = offsetsOf(seam);
   if (votes.length === 0) return { mm: null, seMm: null, spacingMm: null };
-  const mm = median(votes.map((v) => v.offsetMm));
   const spacingMm = median(votes.map((v) => v.spacingMm));
+  const mm = commonOffset(votes, spacingMm);
   const usual = own.flatMap(offsetsOf).map((v) => Math.abs(v.offsetMm));
-  const here = votes.map((v) => Math.abs(v.offsetMm - mm));
+  const here = votes.map((v) => Math.abs(wrapToSpacing(v.offsetMm - mm, v.spacingMm)));
   const scatter = madToSd * Math.max(median(here), usual.length > 0 ? median(usual) : 0);
-  const wrapped = mm - spacingMm * Math.round(mm / spacingMm);
-  return { mm: wrapped, seMm: scatter / Math.sqrt(independent(seam, votes.length)), spacingMm };
+  return { mm, seMm: scatter / Math.sqrt(independent(seam, votes.length)), spacingMm };
 }
 
 function offsetsOf(line: LineMeasures): WindowOffset[] {
   return line.windows
     .map(windowOffset)
     .filter((o): o is WindowOffset => o !== null && o.agreement >= leastAgreement);
+}
+
+const triesPerSpacing = 96;
+
+function commonOffset(votes: readonly WindowOffset[], spacingMm: number): number {
+  let best = 0;
+  let least = Number.POSITIVE_INFINITY;
+  for (let k = -triesPerSpacing / 2; k <= triesPerSpacing / 2; k++) {
+    const mm = (k * spacingMm) / triesPerSpacing;
+    const away = votes.reduce(
+      (sum, v) => sum + Math.abs(wrapToSpacing(v.offsetMm - mm, v.spacingMm)),
+      0,
+    );
+    if (away < least) [best, least] = [mm, away];
+  }
+  return best;
 }
 
 /** Windows whose wood overlaps are no separate witnesses: one per two line spacings crossed. */

@@ -19,6 +19,8 @@ export interface CueStrengths extends Record<Exclude<Cue, 'break'>, number | nul
 
 /** Bands that share the lines' energy within this factor of the strongest are "the lines". */
 const sharingBands = 0.5;
+/** Contrast at which a direction or spacing is judged as well as it ever is: 1 / 157 at best. */
+const peakSensitivity = 157;
 /** Finest glue line that a working scale resolves, mm. */
 const leastGlueWidthMm = 0.1;
 
@@ -37,7 +39,7 @@ export function windowCues(window: WindowMeasures, distanceMm: number): CueStren
       return band ? breakCue([grazed(band, angle, distanceMm)], distanceMm) : null;
     }),
     direction: lines && directionOf(window, lines, distanceMm),
-    spacing: lines && spacingOf(window.bands),
+    spacing: lines && spacingOf(window.bands) * Math.sqrt(clarity(lines, distanceMm)),
     colour: colourCue(window.colourDeltaE[bandIndex(distanceMm)]) * smallField(distanceMm),
     glueLine: glueLineCue({ contrast: areaMm / widthMm, widthMm, distanceMm }),
   };
@@ -81,6 +83,13 @@ function directionOf(window: WindowMeasures, lines: BandPair, distanceMm: number
     spacingMm: 1 / lines.frequencyPerMm,
     distanceMm,
   });
+}
+
+/** How clearly the lines are seen, 0..1: a change of spacing is seen no better than they are. */
+function clarity(lines: BandPair, distanceMm: number): number {
+  const sensitivity = contrastSensitivity(cyclesPerDeg(1 / lines.frequencyPerMm, distanceMm));
+  const seen = (sensitivity * (lines.amplitudeA + lines.amplitudeB)) / 2 / peakSensitivity;
+  return Math.min(1, Math.max(0, seen));
 }
 
 const spacingOf = (bands: readonly BandPair[]) =>
