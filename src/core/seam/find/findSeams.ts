@@ -122,14 +122,16 @@ function strongestOf(
   return { kind: 'crosscut', p: c.p, line: { x1Mm: x1, y1Mm: rect.y0, x2Mm: x2, y2Mm: rect.y1 } };
 }
 
-/** Nearly parallel lines first, then all tilts; two looks, so each chance counts twice. */
+/**
+ * Nearly parallel lines first; all tilts only where none of those is a seam. Two looks, so each
+ * chance counts twice.
+ */
 function surerLine(maps: SeamMaps, region: CellRegion, random: RandomSource): StrongestLine | null {
-  const looks = [usualTiltRad, maxTiltRad]
-    .map((tiltRad) => strongestLine(maps, region, tiltRad, random))
-    .filter((line) => line !== null);
-  if (looks.length === 0) return null;
-  const surer = looks.reduce((a, b) => (b.p < a.p ? b : a));
-  return { ...surer, p: Math.min(1, 2 * surer.p) };
+  for (const tiltRad of [usualTiltRad, maxTiltRad]) {
+    const line = strongestLine(maps, region, tiltRad, random);
+    if (line && 2 * line.p <= seamP) return { ...line, p: 2 * line.p };
+  }
+  return null;
 }
 
 function cells(maps: SeamMaps, x0: number, x1: number, y0: number, y1: number) {
