@@ -73,12 +73,14 @@ export function LayoutForm({
         />
         <LengthField
           label="Thickness of the blank"
+          exampleMm={22.225}
           unit={unit}
           mm={settings.roughMm}
           onChange={set('Change the thickness', 'roughMm')}
         />
         <LengthField
           label="Thickness finished"
+          exampleMm={19.05}
           unit={unit}
           mm={settings.finishedMm}
           onChange={set('Change the thickness', 'finishedMm')}

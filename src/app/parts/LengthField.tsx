@@ -9,10 +9,19 @@ export interface LengthFieldProps {
   readonly onChange: (mm: number) => void;
   /** Zero is a length too (no dressing); default false. */
   readonly mayBeZero?: boolean;
+  /** Shown while nothing is typed; default 600 mm. */
+  readonly exampleMm?: number;
 }
 
 /** A length, typed as `7 1/2`, `7-1/2 in`, `190 mm`; takes effect on Enter or when left. */
-export function LengthField({ label, mm, unit, onChange, mayBeZero = false }: LengthFieldProps) {
+export function LengthField({
+  label,
+  mm,
+  unit,
+  onChange,
+  mayBeZero = false,
+  exampleMm = 600,
+}: LengthFieldProps) {
   const [typed, setTyped] = useState<string | null>(null);
   const [wrong, setWrong] = useState('');
   const id = useId();
@@ -39,7 +48,7 @@ export function LengthField({ label, mm, unit, onChange, mayBeZero = false }: Le
         spellCheck={false}
         aria-invalid={wrong !== ''}
         aria-describedby={wrong ? `${id}-wrong` : undefined}
-        placeholder={unit === 'inch' ? '23 5/8 in' : '600 mm'}
+        placeholder={writeLength(exampleMm, unit)}
         onChange={(event) => setTyped(event.target.value)}
         onBlur={take}
         onKeyDown={(event) => {
