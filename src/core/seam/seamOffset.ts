@@ -44,7 +44,9 @@ function commonOffset(votes: readonly WindowOffset[], spacingMm: number): number
     );
     if (away < least) [best, least] = [mm, away];
   }
-  return best;
+  // The tries only choose the turn of the wrap; the middle vote about it is the answer.
+  const rest = median(votes.map((v) => wrapToSpacing(v.offsetMm - best, v.spacingMm)));
+  return wrapToSpacing(best + rest, spacingMm);
 }
 
 /** Windows whose wood overlaps are no separate witnesses: one per two line spacings crossed. */

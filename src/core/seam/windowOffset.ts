@@ -39,6 +39,15 @@ export function windowOffset(window: WindowMeasures): WindowOffset | null {
     const value = agreementAt(d);
     if (value > top) [best, top] = [d, value];
   }
+  best += topOfParabola(agreementAt, best, spacing / triesPerSpacing);
   const sign = Math.sin(window.angleARad) + Math.sin(window.angleBRad) < 0 ? -1 : 1;
   return { offsetMm: sign * best, spacingMm: spacing, agreement: top };
+}
+
+/** How far from x, within a step, the top of the parabola through three tries lies. */
+function topOfParabola(f: (x: number) => number, x: number, step: number): number {
+  const [a, b, c] = [f(x - step), f(x), f(x + step)];
+  const bend = a - 2 * b + c;
+  if (!(bend < 0)) return 0;
+  return step * Math.max(-1, Math.min(1, (0.5 * (a - c)) / bend));
 }
