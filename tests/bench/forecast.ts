@@ -17,7 +17,7 @@ const photos = process.env.SEAMGRAIN_PHOTOS ?? '/work/shared/photos';
 const report = forecastReport({
   truth: await forecastTruth(20, 41_000),
   real: await forecastReal(photos),
-  places: await forecastPlaces([42_000, 42_001, 42_002]),
+  places: await forecastPlaces([45_000, 45_001, 45_002]),
   slides: await forecastSlides(15, 43_000),
   facts: forecastFacts(2, 44_000),
   speed: await forecastSpeed(root, 1),

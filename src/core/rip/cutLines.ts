@@ -27,6 +27,12 @@ export interface CutLines {
   ownMeasured(etaAMm: number, etaBMm: number, reach: SeamReach): LineMeasures[];
 }
 
+/** A line of the boards' own, and how far it lies from the joint's edge: + on side B. */
+interface OwnLine {
+  readonly eta: number;
+  readonly awayMm: number;
+}
+
 /**
  * @param wood the whole panel, eta from its edge. @param keep which places count (not a marked knot).
  */
@@ -37,18 +43,22 @@ export function cutLines(
 ): CutLines {
   const rows = panelRows(wood, (distanceMm * Math.PI) / 180);
   const joints = new Map<string, JointLine>();
-  const uncut = new Map<number, LineSums>();
-  const ownAt = (eta: number) => {
-    const key = Math.round(eta * 1e4);
-    const known = uncut.get(key);
+  const beside = new Map<string, LineSums>();
+  const ownAt = ({ eta, awayMm }: OwnLine) => {
+    // Beyond 16 mm the joint is out of sight: such lines serve joints on either side.
+    const key = `${eta.toFixed(4)} ${Math.abs(awayMm) > 16.2 ? '' : awayMm}`;
+    const known = beside.get(key);
     if (known) return known;
-    const sums = lineSums(rows.uncut(eta), distanceMm, (at) => keep(at, eta));
-    uncut.set(key, sums);
+    const sums = lineSums(rows.beside(eta, awayMm), distanceMm, (at) => keep(at, eta));
+    beside.set(key, sums);
     return sums;
   };
-  const etas = (a: number, b: number, reach: SeamReach) => {
+  const ownLinesOf = (a: number, b: number, reach: SeamReach): OwnLine[] => {
     const away = ownDistancesMm(reach);
-    return [...away.a.map((d) => a - d), ...away.b.map((d) => b + d)];
+    return [
+      ...away.a.map((d) => ({ eta: a - d, awayMm: -d })),
+      ...away.b.map((d) => ({ eta: b + d, awayMm: d })),
+    ];
   };
   return {
     distanceMm,
@@ -69,10 +79,10 @@ export function cutLines(
       const line = rows.joint(a, b, slideMm);
       return keptWindows(line, (at) => keep(at, (a + b) / 2)) ?? line;
     },
-    own: (a, b, reach) => etas(a, b, reach).map(ownAt),
+    own: (a, b, reach) => ownLinesOf(a, b, reach).map(ownAt),
     ownMeasured: (a, b, reach) =>
-      etas(a, b, reach)
-        .map((eta) => keptWindows(rows.uncut(eta), (at) => keep(at, eta)))
+      ownLinesOf(a, b, reach)
+        .map(({ eta, awayMm }) => keptWindows(rows.beside(eta, awayMm), (at) => keep(at, eta)))
         .filter((line) => line !== null),
   };
 }

@@ -33,20 +33,15 @@ export function lineSums(
   return { stretchMm: lengthMm / stretches, stretches, running };
 }
 
-/** Sums between two places of the line; a stretch cut in two counts by its share. */
+/** Sums over the stretches whose middle lies between two places of the line. */
 export function sumsBetween(line: LineSums, fromMm: number, toMm: number): ChannelSums {
   const { stretchMm, stretches, running } = line;
-  const placed = (mm: number) => Math.min(stretches, Math.max(0, mm / stretchMm));
-  const [from, to] = [placed(fromMm), placed(toMm)];
-  const i = Math.min(stretches - 1, Math.floor(from));
-  const j = Math.min(stretches - 1, Math.floor(to));
-  const [p, q] = [from - i, to - j];
-  return running.map((sums) => {
-    const between = (which: number) => {
-      const [a, b] = [sums[3 * i + which], sums[3 * i + 3 + which]];
-      const [c, d] = [sums[3 * j + which], sums[3 * j + 3 + which]];
-      return c + q * (d - c) - (a + p * (b - a));
-    };
-    return { count: between(0), squares: between(1), cubes: between(2) };
-  });
+  const within = (i: number) => Math.min(stretches, Math.max(0, i));
+  const from = within(Math.ceil(fromMm / stretchMm - 0.5));
+  const to = Math.max(from, within(Math.floor(toMm / stretchMm + 0.5)));
+  return running.map((sums) => ({
+    count: sums[3 * to] - sums[3 * from],
+    squares: sums[3 * to + 1] - sums[3 * from + 1],
+    cubes: sums[3 * to + 2] - sums[3 * from + 2],
+  }));
 }
