@@ -1,9 +1,11 @@
 import type { ArrangeOptions } from '../core/board/arrange/arrangeOptions.js';
+import type { ArrangeRules } from '../core/board/arrange/arrangeRules.js';
 import type { BoardPhotos } from '../core/board/arrange/boardPhotos.js';
 import type { PanelPhoto } from '../core/image/panelPhoto.js';
 import type { CornersPx, PhotoScale } from '../core/image/photoScale.js';
 import type { RgbImage } from '../core/image/rgbImage.js';
 import type { Candidate, CompareOptions } from '../core/pipeline/comparePanels.js';
+import type { EndgrainOptions } from '../core/pipeline/endgrainPanel.js';
 import type { ForecastOptions, ImaginedWood } from '../core/pipeline/forecastOptions.js';
 import type { ScoreOptions } from '../core/pipeline/scoreOptions.js';
 import type { ArrangeResult } from '../core/results/arrangeResult.js';
@@ -62,7 +64,12 @@ export interface JobMap {
   };
   /** Order and way round of boards. */
   readonly arrange: {
-    readonly input: { readonly boards: readonly BoardPhotos[]; readonly options: ArrangeOptions };
+    readonly input: {
+      readonly boards: readonly BoardPhotos[];
+      readonly options: ArrangeOptions;
+      /** Default: nothing is insisted on. */
+      readonly rules?: ArrangeRules;
+    };
     readonly output: ArrangeResult;
   };
   /** Candidates ranked by what a rip would show. */
@@ -72,7 +79,7 @@ export interface JobMap {
   };
   /** Rings of a board's end. */
   readonly endgrain: {
-    readonly input: { readonly photo: PanelPhoto };
+    readonly input: { readonly photo: PanelPhoto; readonly options?: EndgrainOptions };
     readonly output: EndgrainResult;
   };
 }

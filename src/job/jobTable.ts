@@ -46,12 +46,13 @@ export const jobTable: { readonly [N in JobName]: Job<N> } = {
     moves: (panel) => [panel.image.data.buffer],
   },
   arrange: {
-    run: ({ boards, options }, { progress }) => arrangePanel(boards, options, noRules, progress),
+    run: ({ boards, options, rules = noRules }, { progress }) =>
+      arrangePanel(boards, options, rules, progress),
   },
   compare: {
     run: ({ candidates, options }, { progress }) => comparePanels(candidates, options, progress),
   },
   endgrain: {
-    run: ({ photo }, { progress }) => endgrainPanel(photo, progress),
+    run: ({ photo, options }, { progress }) => endgrainPanel(photo, options, progress),
   },
 };

@@ -1,80 +1,122 @@
-import { type Pith, pithOf } from '../board/pithOf.js';
-import { ringNormals } from '../board/ringNormals.js';
+import { bandBelow } from '../board/endGrain/arcShare.js';
+import { cupping } from '../board/endGrain/cupping.js';
+import type { FittedRings } from '../board/endGrain/fitRings.js';
+import type { HandPlaced } from '../board/endGrain/handPlaced.js';
+import { pithFromRings } from '../board/endGrain/pithFromRings.js';
+import { readRings } from '../board/endGrain/readRings.js';
+import { angleToFaceDeg, ringDirection } from '../board/endGrain/ringDirection.js';
+import { ringsByHand } from '../board/endGrain/ringsByHand.js';
+import { ringWidths } from '../board/endGrain/ringWidths.js';
+import { withoutSawMarks } from '../board/endGrain/withoutSawMarks.js';
 import { logLuminancePlane } from '../colour/logLuminancePlane.js';
+import { SeamgrainError } from '../errors.js';
 import type { PanelPhoto } from '../image/panelPhoto.js';
-import type { Plane } from '../image/plane.js';
 import { replicateBorder } from '../image/replicateBorder.js';
-import { sampleBilinear } from '../image/sampleBilinear.js';
 import type { Progress } from '../progress.js';
 import type { CutShares } from '../results/compareResult.js';
 import type { EndgrainResult } from '../results/endgrainResult.js';
-import { bandAmplitudes } from '../seam/bandAmplitudes.js';
-import { spacingMm } from '../seam/windowCues.js';
+import { findSpecies } from '../shop/movement/findSpecies.js';
+import { degFromRad } from '../units/degFromRad.js';
+import { wrapHalfTurnRad } from '../units/wrapHalfTurnRad.js';
+import { endgrainNotes } from './endgrainNotes.js';
 
 const stepMm = 5;
-const profileStepMm = 0.2;
-/** A pith less sure than half its distance from the board's middle is not told. */
-const leastSureShare = 0.5;
-/** Normals that miss their best centre by more than this (median, 9 deg) are no rings' normals. */
-const mostMissRad = 0.16;
+/** Stain changes more slowly than rings do, mm. */
+const slowMm = 3;
+
+/** What is known beside the photo. */
+export interface EndgrainOptions {
+  /** Marks of the maker's own; where any is given the photo is not searched for rings. */
+  readonly placed?: HandPlaced;
+  /** Species by name, for the hollow in mm. */
+  readonly species?: string;
+}
 
 /**
  * Reads a board's end: where the pith lay, how the rings stand to the wide face (the photo's
- * horizontal), how wide they are, and which share of the width is sawn which way.
+ * horizontal), how wide they are, which share of the width is sawn which way, how it cups.
  *
- * The ring at (x, mid-thickness) is square to the line to the pith: its angle to the face is
- * atan(|x - px| / |y - py|). Classes by the Architectural Woodwork Standards, 1st ed. 2009, App. B:
- * up to 30 deg plain (flatsawn), 30 to 60 rift, 60 to 90 quartered.
+ * Saw marks are taken out first (`withoutSawMarks`); rings are circles about one pith plus what
+ * the wood strays from them (`readRings`), and the ring angle is that of the strayed ring, not of
+ * the circle. Classes by the Architectural Woodwork Standards, 1st ed. 2009, App. B: up to 30 deg
+ * plain (flatsawn), 30 to 60 rift, 60 to 90 quartered.
+ *
+ * @throws SeamgrainError wrongUsage for marks that give no direction, or an unknown species.
  */
-export function endgrainPanel(photo: PanelPhoto, progress?: Progress): EndgrainResult {
-  progress?.(0.1, 'reading the rings');
-  const plane = replicateBorder(logLuminancePlane(photo.image), Math.ceil(photo.pxPerMm));
-  const pith = pithOf(ringNormals(plane, photo.pxPerMm), photo.widthMm);
-  const panel = { widthMm: photo.widthMm, heightMm: photo.heightMm, pxPerMm: photo.pxPerMm };
-  const away = pith && Math.hypot(pith.xMm - photo.widthMm / 2, pith.yMm - photo.heightMm / 2);
-  const unsure = !pith || away === null || pith.seMm > leastSureShare * Math.max(10, away);
-  if (unsure || pith.missRad > mostMissRad) {
+export function endgrainPanel(
+  photo: PanelPhoto,
+  { placed, species }: EndgrainOptions = {},
+  progress?: Progress,
+): EndgrainResult {
+  const coefficients = species === undefined ? null : findSpecies(species).coefficient;
+  progress?.(0.1, 'looking for saw marks');
+  const raw = replicateBorder(logLuminancePlane(photo.image), Math.ceil(photo.pxPerMm));
+  const { widthMm, heightMm, pxPerMm } = photo;
+  const { plane, arcs } = placed ? { plane: raw, arcs: null } : withoutSawMarks(raw, pxPerMm);
+  progress?.(0.6, 'reading the rings');
+  const rings = placed
+    ? ringsByHand(placed, widthMm, heightMm)
+    : (readRings(plane, pxPerMm)?.fitted ?? null);
+  if (placed && !rings) throw noDirection();
+  const panel = { widthMm, heightMm, pxPerMm };
+  const common = {
+    schema: 'seamgrain/endgrain@1',
+    panel,
+    found: placed ? 'placed' : 'photo',
+    sawMarks: arcs !== null,
+  } as const;
+  if (!rings) {
     return {
-      schema: 'seamgrain/endgrain@1',
-      panel,
+      ...common,
       pith: null,
+      pithAtLeastMm: null,
       ringAngle: [],
       ringWidthMm: { median: null, p10: null, p90: null },
       cut: null,
-      notes: [
-        ...photo.notes,
-        'Cannot tell: the rings of this end do not point at one centre. Plane or sand it clean, or take the photo closer.',
-      ],
+      cupping: null,
+      notes: endgrainNotes(photo.notes, { kind: 'unread', sawMarks: arcs !== null }),
     };
   }
-  const count = Math.max(3, Math.round(photo.widthMm / stepMm));
-  const ringAngle = Array.from({ length: count }, (_, k) => {
-    const xMm = ((k + 0.5) * photo.widthMm) / count;
-    return { xMm, angleDeg: ringAngleDeg(pith, xMm, photo.heightMm / 2) };
-  });
-  progress?.(0.7, 'counting rings');
-  const widths = ringWidths(plane, photo, pith);
-  const cut = sharesOf(ringAngle.map((ring) => ring.angleDeg));
+  const pith = pithFromRings(rings);
+  const fine = anglesAlong(rings, widthMm, heightMm / 2, Math.max(3, Math.round(widthMm)));
+  const widths = ringWidths(
+    bandBelow(plane, slowMm * pxPerMm),
+    pxPerMm,
+    (xMm) => ringDirection(rings, xMm, heightMm / 2).acrossRad,
+  );
+  const onFace = (yMm: number) =>
+    anglesAlong(rings, widthMm, yMm, Math.max(3, Math.round(widthMm / 2))).map((a) => a.angleDeg);
   progress?.(1, 'done');
   return {
-    schema: 'seamgrain/endgrain@1',
-    panel,
-    pith: { xMm: pith.xMm, yMm: pith.yMm, seMm: pith.seMm },
-    ringAngle,
+    ...common,
+    pith: pith.kind === 'told' ? { xMm: pith.xMm, yMm: pith.yMm, seMm: pith.seMm } : null,
+    pithAtLeastMm: pith.kind === 'far' ? pith.atLeastMm : null,
+    ringAngle: anglesAlong(rings, widthMm, heightMm / 2, Math.max(3, Math.round(widthMm / stepMm))),
     ringWidthMm: widths,
-    cut,
-    notes: [
-      ...photo.notes,
-      'Cut by the Architectural Woodwork Standards (2009, App. B): flatsawn up to 30 deg, rift 30 to 60, quartered 60 to 90.',
-      ...(cut.flatsawn > 0.5
-        ? ['Flatsawn stock cups as it dries: the side away from the pith goes hollow.']
-        : []),
-    ],
+    cut: sharesOf(fine.map((ring) => ring.angleDeg)),
+    cupping: cupping(onFace(0), onFace(heightMm), { widthMm, thicknessMm: heightMm }, coefficients),
+    notes: endgrainNotes(photo.notes, {
+      kind: 'read',
+      sawMarks: arcs !== null,
+      pith,
+      placed: placed ?? null,
+      withSpecies: coefficients !== null,
+    }),
   };
 }
 
-const ringAngleDeg = (pith: Pith, xMm: number, yMm: number) =>
-  (Math.atan2(Math.abs(xMm - pith.xMm), Math.abs(yMm - pith.yMm)) * 180) / Math.PI;
+function anglesAlong(rings: FittedRings, widthMm: number, yMm: number, count: number) {
+  return Array.from({ length: count }, (_, k) => {
+    const xMm = ((k + 0.5) * widthMm) / count;
+    const { acrossRad, seRad } = ringDirection(rings, xMm, yMm);
+    return {
+      xMm,
+      angleDeg: angleToFaceDeg(acrossRad),
+      seDeg: degFromRad(seRad),
+      leanDeg: degFromRad(wrapHalfTurnRad(acrossRad + Math.PI / 2)),
+    };
+  });
+}
 
 function sharesOf(angles: readonly number[]): CutShares {
   const share = (test: (deg: number) => boolean) => angles.filter(test).length / angles.length;
@@ -85,27 +127,10 @@ function sharesOf(angles: readonly number[]): CutShares {
   };
 }
 
-/** Ring widths from the octaves of profiles along the radius through the board. */
-function ringWidths(plane: Plane, photo: PanelPhoto, pith: Pith): EndgrainResult['ringWidthMm'] {
-  const widths: number[] = [];
-  for (let xMm = 3; xMm < photo.widthMm - 3; xMm += 3) {
-    const yMm = photo.heightMm / 2;
-    const distance = Math.hypot(xMm - pith.xMm, yMm - pith.yMm);
-    if (distance < 5) continue;
-    const [ux, uy] = [(xMm - pith.xMm) / distance, (yMm - pith.yMm) / distance];
-    const half = 15;
-    const n = Math.round((2 * half) / profileStepMm);
-    const u = Float64Array.from({ length: n }, (_, k) => (k + 0.5) * profileStepMm);
-    const profile = u.map((t) => {
-      const x = (xMm + (t - half) * ux) * photo.pxPerMm - 0.5;
-      const y = (yMm + (t - half) * uy) * photo.pxPerMm - 0.5;
-      const inside = x >= 0 && y >= 0 && x < plane.width && y < plane.height;
-      return inside ? sampleBilinear(plane, x, y) : Number.NaN;
-    });
-    const bands = bandAmplitudes(profile, profile, u, half);
-    if (bands.length > 0) widths.push(spacingMm(bands, 'A'));
-  }
-  widths.sort((a, b) => a - b);
-  const at = (q: number) => widths[Math.floor(q * (widths.length - 1))] ?? null;
-  return { median: at(0.5), p10: at(0.1), p90: at(0.9) };
+function noDirection(): SeamgrainError {
+  return new SeamgrainError(
+    'wrongUsage',
+    'The marks on the end give no ring direction.',
+    'Lay a tangent along a ring, its two ends at least a millimetre apart; several must not all lie on one line to the pith.',
+  );
 }
