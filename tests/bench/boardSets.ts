@@ -32,7 +32,7 @@ export function oneFaceSet(
   const random = createRandom(seed);
   const count = 4 + random.integer(5);
   const setting = settings[random.integer(3)]!;
-  const heights = Array.from({ length: count }, () => Math.round(random.uniform(55, 90)));
+  const heights = Array.from({ length: count }, () => Math.round(random.uniform(45, 75)));
   const tops = heights.map((_, i) =>
     heights.slice(0, i).reduce((sum, mm) => sum + mm + options.lostMm, 0),
   );

@@ -2,6 +2,7 @@ import { arrangeBoards } from '../board/arrange/arrangeBoards.js';
 import type { ArrangeOptions } from '../board/arrange/arrangeOptions.js';
 import type { ArrangeRules } from '../board/arrange/arrangeRules.js';
 import type { BoardPhotos } from '../board/arrange/boardPhotos.js';
+import { checkRules } from '../board/arrange/checkRules.js';
 import { readJointTable } from '../board/arrange/readJointTable.js';
 import type { Progress } from '../progress.js';
 import type { ArrangeResult } from '../results/arrangeResult.js';
@@ -18,5 +19,10 @@ export function arrangePanel(
   rules: ArrangeRules,
   progress?: Progress,
 ): ArrangeResult {
+  // Before the joints are read, which takes a while.
+  checkRules(
+    rules,
+    boards.map(({ faceA, faceB }) => ({ photos: [faceA.name, faceB?.name ?? null] as const })),
+  );
   return arrangeBoards(readJointTable(boards, options, progress), rules);
 }

@@ -9,6 +9,9 @@ export interface ArrangedBoard {
   readonly turned: boolean;
   /** Number of the board, from 1, in the order given. */
   readonly board: number;
+  /** As photographed, and its width once both edges are jointed. */
+  readonly lengthMm: number;
+  readonly widthMm: number;
   /** Lengthwise shift towards +x from lying with its middle on the panel's middle. */
   readonly slideMm: number;
   /** A mirrored copy standing for the mate that resawing would give. */
@@ -25,6 +28,11 @@ export interface ArrangedJoint {
   readonly v: number | null;
   readonly cue: Cue | null;
   readonly word: VisibilityWord | null;
+  /**
+   * How far the figure runs on across the joint: 1 as inside a board, 0 as between strangers;
+   * null where the boards are too narrow to tell or slid against each other.
+   */
+  readonly grown: number | null;
 }
 
 /** Something that the chosen order costs at the bench. */
@@ -51,8 +59,12 @@ export interface ArrangeResult {
   readonly joints: readonly ArrangedJoint[];
   /** Sum of V^3 over the joints. */
   readonly totalCost: number;
-  /** Whether no other order within the constraints is better. */
+  /** Whether no other order within the constraints is better at what `laid` says. */
   readonly exact: boolean;
+  /** What was looked for: least sum of V^3, or the order in which one face was cut up. */
+  readonly laid: 'leastSeen' | 'asGrown' | 'byHand';
+  /** Least sum of V^3 of any order within the constraints; null for an order laid by hand. */
+  readonly leastCost: number | null;
   /** The panel that they make, glued and not yet trimmed. */
   readonly panel: { readonly lengthMm: number; readonly widthMm: number };
   readonly matched: readonly ArrangedMatch[];

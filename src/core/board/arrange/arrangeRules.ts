@@ -23,6 +23,8 @@ export interface ArrangeRules {
   /** Lay all boards so that they plane the same way. */
   readonly planing: 'free' | 'oneWay';
   readonly planingDirections: readonly (PlaningDirection | null)[];
+  /** Boards that look like one face cut up are laid as they grew, whatever their joints show. */
+  readonly asGrown: boolean;
   /** Matched pairs; the first one's joint becomes the panel's middle. */
   readonly matched: readonly MatchedPair[];
 }
@@ -36,6 +38,7 @@ export const noRules: ArrangeRules = {
   heartFaces: [],
   planing: 'free',
   planingDirections: [],
+  asGrown: true,
   matched: [],
 };
 

@@ -7,7 +7,10 @@ import type { TableBoard } from './jointTable.js';
  *
  * @throws SeamgrainError `wrongUsage`; `cannotDo` when a face that must show was not photographed.
  */
-export function checkRules(rules: ArrangeRules, boards: readonly TableBoard[]): void {
+export function checkRules(
+  rules: ArrangeRules,
+  boards: readonly Pick<TableBoard, 'photos'>[],
+): void {
   const { top, bottom, together, matched } = rules;
   const pairs = [...together, ...matched.map((pair) => pair.boards)];
   for (const board of [top ?? 0, bottom ?? 0, ...pairs.flat()]) {
@@ -38,7 +41,10 @@ export function checkRules(rules: ArrangeRules, boards: readonly TableBoard[]): 
   if (rules.heart === 'up') demandHeartFaces(rules, boards);
 }
 
-function demandHeartFaces(rules: ArrangeRules, boards: readonly TableBoard[]): void {
+function demandHeartFaces(
+  rules: ArrangeRules,
+  boards: readonly Pick<TableBoard, 'photos'>[],
+): void {
   boards.forEach(({ photos }, board) => {
     if (rules.heartFaces[board] !== 'B' || photos[1] !== null) return;
     throw new SeamgrainError(

@@ -1,17 +1,20 @@
 import { SeamgrainError } from '../../errors.js';
 import { allWays } from './allWays.js';
 import type { ArrangeRules, PlaningDirection } from './arrangeRules.js';
+import { bestWays } from './bestWays.js';
 import type { BoardWay } from './boardWay.js';
+import { grownBetween, isOneFace } from './figure/grownOrder.js';
 import { heldKarp, mostBoardsExact } from './heldKarp.js';
 import type { JointTable } from './jointTable.js';
 import { longStack } from './longStack.js';
 import type { MatchedLie } from './matchedWays.js';
 import { isBetter } from './stackProblem.js';
-import { stackProblemOf } from './stackProblemOf.js';
+import { costOfSight, type JointCost, stackProblemOf } from './stackProblemOf.js';
 
 /** The chosen ways, from the top down. */
 export interface FoundStack {
   readonly ways: readonly BoardWay[];
+  /** Sum of V^3 over the joints, and the worst of them. */
   readonly sum: number;
   readonly worst: number;
   readonly exact: boolean;
@@ -27,21 +30,58 @@ export function findStack(
   rules: ArrangeRules,
   matched: readonly MatchedLie[],
 ): FoundStack {
-  const exact = table.boards.length <= mostBoardsExact;
-  const directions: (PlaningDirection | null)[] =
-    rules.planing === 'oneWay' ? ['right', 'left'] : [null];
-  let best: FoundStack | null = null;
-  for (const towards of directions) {
-    const ways = allWays(table, rules, towards);
-    const problem = stackProblemOf(table, rules, matched, ways);
-    const stack = exact ? heldKarp(problem) : longStack(problem);
-    if (!stack || (best && !isBetter(stack.sum, stack.worst, best.sum, best.worst))) continue;
-    best = { ...stack, ways: stack.states.map((state) => ways[state]), exact };
-  }
+  const best = searched(table, rules, matched, costOfSight(table), () => true);
   if (best) return best;
   throw new SeamgrainError(
     'cannotDo',
     'No order of the boards keeps all the rules.',
     'Leave one of them out: a place at the top or bottom, a pair, the heart sides or the planing direction.',
   );
+}
+
+/**
+ * The stack in which boards that were one face lie as they grew: the order and ways whose figure
+ * runs on best within the rules, slid for the least sum of V^3.
+ *
+ * @returns null when the boards do not look like one face, or a matched pair is wanted.
+ */
+export function findGrownStack(
+  table: JointTable,
+  rules: ArrangeRules,
+  matched: readonly MatchedLie[],
+): FoundStack | null {
+  if (!rules.asGrown || matched.length > 0 || !(table.ownGrown > 0)) return null;
+  const costOf: JointCost = (above, below) => -grownBetween(table, above, below);
+  const grown = searched(table, rules, matched, costOf, ({ shift }) => shift === 0);
+  if (!grown || !isOneFace(table, grown.ways)) return null;
+  const lie = new Map(grown.ways.map((way) => [way.board, way]));
+  const ways = allWays(table, rules, null).filter(({ board, face, turned }) => {
+    const as = lie.get(board);
+    return as?.face === face && as.turned === turned;
+  });
+  const problem = stackProblemOf(table, rules, matched, ways, costOfSight(table));
+  const order = grown.ways.map(({ board }) => board);
+  const slid = bestWays(problem, order);
+  return slid && { ...slid, ways: slid.states.map((state) => ways[state]), exact: grown.exact };
+}
+
+function searched(
+  table: JointTable,
+  rules: ArrangeRules,
+  matched: readonly MatchedLie[],
+  costOf: JointCost,
+  keep: (way: BoardWay) => boolean,
+): FoundStack | null {
+  const exact = table.boards.length <= mostBoardsExact;
+  const directions: (PlaningDirection | null)[] =
+    rules.planing === 'oneWay' ? ['right', 'left'] : [null];
+  let best: FoundStack | null = null;
+  for (const towards of directions) {
+    const ways = allWays(table, rules, towards).filter(keep);
+    const problem = stackProblemOf(table, rules, matched, ways, costOf);
+    const stack = exact ? heldKarp(problem) : longStack(problem);
+    if (!stack || (best && !isBetter(stack.sum, stack.worst, best.sum, best.worst))) continue;
+    best = { ...stack, ways: stack.states.map((state) => ways[state]), exact };
+  }
+  return best;
 }

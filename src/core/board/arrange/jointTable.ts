@@ -1,3 +1,4 @@
+import type { Lab } from '../../colour/lab.js';
 import type { Cue } from '../../results/visibilityResult.js';
 import type { BoardFace } from './boardPhotos.js';
 import { type BoardWay, type LongEdge, lowerEdge, upperEdge } from './boardWay.js';
@@ -33,6 +34,15 @@ export interface JointTable {
   readonly v: Float64Array;
   /** `tableCues` at this place less one; 0 for none. */
   readonly cue: Uint8Array;
+  /**
+   * Log of how much likelier the figure on both sides of a joint is if the boards were one there;
+   * by `pairIndex`, no slide, NaN where not read.
+   */
+  readonly grown: Float64Array;
+  /** Mean of the same along lines inside the boards; NaN where none could be read. */
+  readonly ownGrown: number;
+  /** Mean colour beside every long edge, by `edgeIndex`; null where there is none. */
+  readonly edgeColour: readonly (Lab | null)[];
   /** How alike two faces are as a resawn pair would be. */
   readonly likeness: readonly MatchLikeness[];
   readonly notes: readonly string[];
@@ -44,6 +54,12 @@ export const tableCues: readonly Cue[] = ['break', 'direction', 'spacing', 'colo
 export const edgeIndex = (board: number, face: BoardFace, edge: LongEdge): number =>
   4 * board + (face === 'B' ? 2 : 0) + (edge === 'bottom' ? 1 : 0);
 
+/** Place of two edges in a table with one entry a pair. */
+export function pairIndex(boardCount: number, edgeOne: number, edgeTwo: number): number {
+  const [low, high] = edgeOne < edgeTwo ? [edgeOne, edgeTwo] : [edgeTwo, edgeOne];
+  return low * 4 * boardCount + high;
+}
+
 /** Place in the table of the joint of two edges, upper board's shift less lower board's in steps. */
 export function jointIndex(
   table: Pick<JointTable, 'boards' | 'mostApart'>,
@@ -51,10 +67,9 @@ export function jointIndex(
   edgeTwo: number,
   apart: number,
 ): number {
-  const edges = 4 * table.boards.length;
   // Turning a joint half round swaps its sides and leaves the difference of shifts as it is.
-  const [low, high] = edgeOne < edgeTwo ? [edgeOne, edgeTwo] : [edgeTwo, edgeOne];
-  return (low * edges + high) * (2 * table.mostApart + 1) + apart + table.mostApart;
+  const pair = pairIndex(table.boards.length, edgeOne, edgeTwo);
+  return pair * (2 * table.mostApart + 1) + apart + table.mostApart;
 }
 
 /** The joint that two boards make, one lying above the other; v null where it cannot be told. */
@@ -63,12 +78,15 @@ export function jointBetween(
   above: BoardWay,
   below: BoardWay,
 ): { readonly v: number | null; readonly cue: Cue | null } {
-  const index = jointIndex(
-    table,
-    edgeIndex(above.board, above.face, lowerEdge(above)),
-    edgeIndex(below.board, below.face, upperEdge(below)),
-    above.shift - below.shift,
-  );
+  const index = jointIndex(table, ...edgesBetween(above, below), above.shift - below.shift);
   const v = table.v[index];
   return { v: Number.isNaN(v) ? null : v, cue: tableCues[table.cue[index] - 1] ?? null };
+}
+
+/** The two edges that meet where one board lies above another. */
+export function edgesBetween(above: BoardWay, below: BoardWay): [number, number] {
+  return [
+    edgeIndex(above.board, above.face, lowerEdge(above)),
+    edgeIndex(below.board, below.face, upperEdge(below)),
+  ];
 }

@@ -1,25 +1,19 @@
 import type { Plane } from '../../image/plane.js';
 import type { Progress } from '../../progress.js';
-
 import type { ArrangeOptions } from './arrangeOptions.js';
-import { type BoardEdge, boardEdge } from './boardEdges.js';
+import { boardEdge } from './boardEdges.js';
 import type { BoardFace, BoardPhotos } from './boardPhotos.js';
 import { boardPlanes } from './boardPlanes.js';
 import type { LongEdge } from './boardWay.js';
 import { checkBoards } from './checkBoards.js';
 import { edgeJoint } from './edgeJoint.js';
+import { readGrown } from './figure/readGrown.js';
 import { edgeIndex, type JointTable, jointIndex, tableCues } from './jointTable.js';
 import { coarseFigure, type MatchLikeness, matchLikeness } from './matchLikeness.js';
+import type { NumberedEdge } from './numberedEdge.js';
 import { planesAtScale } from './planesAtScale.js';
 import { shiftSteps } from './shiftSteps.js';
 import { tableNotes } from './tableNotes.js';
-
-/** An edge and the number that the table knows it by. */
-interface NumberedEdge {
-  readonly index: number;
-  readonly board: number;
-  readonly edge: BoardEdge;
-}
 
 /** A face's coarse figure by 2 * board + (face B ? 1 : 0). */
 type Figures = Map<number, Plane>;
@@ -60,6 +54,11 @@ export function readJointTable(
     mostApart,
     v: new Float64Array(size).fill(Number.NaN),
     cue: new Uint8Array(size),
+    ...readGrown(boards.length, edges, options),
+    edgeColour: Array.from(
+      { length: edgeCount },
+      (_, index) => edges.find((edge) => edge.index === index)?.edge.colour ?? null,
+    ),
     likeness: allLikeness(figures),
     notes: tableNotes(boards, options),
   };
@@ -78,7 +77,6 @@ function readEdges(
     ...(faceB ? [{ board, face: 'B' as BoardFace, photo: faceB.photo }] : []),
   ]);
   const pxPerMm = Math.min(...faces.map(({ photo }) => photo.pxPerMm));
-  const windowMm = (options.distanceMm * Math.PI) / 180;
   return faces.flatMap(({ board, face, photo }, i) => {
     progress?.((0.5 * i) / faces.length, `reading board ${board + 1} of ${boards.length}`);
     const planes = planesAtScale(boardPlanes(photo), pxPerMm);
@@ -86,7 +84,7 @@ function readEdges(
     return (['top', 'bottom'] as LongEdge[]).map((edge) => ({
       index: edgeIndex(board, face, edge),
       board,
-      edge: boardEdge(planes, photo, edge, options.jointMm, windowMm),
+      edge: boardEdge(planes, photo, edge, options),
     }));
   });
 }

@@ -7,19 +7,29 @@ import type { StackProblem } from './stackProblem.js';
 /** A joint that the photos cannot tell counts as just visible. */
 const untoldV = 1;
 
-/** The search for the best stack over the given ways, with the cost V^3 of every joint. */
+/** What a joint of two neighbours costs. */
+export type JointCost = (above: BoardWay, below: BoardWay) => number;
+
+/** V^3 of the joint. */
+export const costOfSight =
+  (table: JointTable): JointCost =>
+  (above, below) =>
+    (jointBetween(table, above, below).v ?? untoldV) ** 3;
+
+/** The search for the stack of least cost over the given ways. */
 export function stackProblemOf(
   table: JointTable,
   rules: ArrangeRules,
   matched: readonly MatchedLie[],
   ways: readonly BoardWay[],
+  costOf: JointCost,
 ): StackProblem {
   const states = ways.length;
   const cost = new Float64Array(states * states).fill(Number.POSITIVE_INFINITY);
   ways.forEach((above, i) => {
     ways.forEach((below, j) => {
       if (above.board === below.board || !isAllowed(rules, matched, above, below)) return;
-      cost[i * states + j] = (jointBetween(table, above, below).v ?? untoldV) ** 3;
+      cost[i * states + j] = costOf(above, below);
     });
   });
   const boardOf = Int32Array.from(ways, ({ board }) => board);
