@@ -1,3 +1,4 @@
+import { byVerdict, curveVerdict } from '../../core/pipeline/curveVerdict.js';
 import type { RipCost } from '../../core/rip/ripCurve.js';
 import type { Photo } from '../state/project.js';
 
@@ -10,23 +11,21 @@ export interface Candidate {
   readonly best: { readonly yMm: number; readonly v: number } | null;
 }
 
-/** Candidates by their median rip, the cheapest first; what cannot be told comes last. */
+/** Candidates as the verb `compare` ranks them; those still waiting come last. */
 export function rankCandidates(
   photos: readonly Photo[],
   curves: readonly (readonly RipCost[] | null)[],
 ): readonly Candidate[] {
-  const all = photos.map((photo, index): Candidate => {
+  const all = photos.map((photo, index) => {
     const curve = curves[index] ?? null;
-    const told = (curve ?? [])
-      .flatMap(({ yMm, v }) => (v === null ? [] : [{ yMm, v }]))
-      .sort((a, b) => a.v - b.v);
-    return { photo, curve, vMedian: median(told.map(({ v }) => v)), best: told[0] ?? null };
+    return { photo, curve, verdict: curveVerdict(curve ?? []) };
   });
-  return all.sort((a, b) => (a.vMedian ?? Infinity) - (b.vMedian ?? Infinity));
-}
-
-function median(sorted: readonly number[]): number | null {
-  if (sorted.length === 0) return null;
-  const middle = (sorted.length - 1) / 2;
-  return (sorted[Math.floor(middle)]! + sorted[Math.ceil(middle)]!) / 2;
+  return all
+    .sort((a, b) => byVerdict(a.verdict, b.verdict))
+    .map(({ photo, curve, verdict: { vMedian, vBest, bestYMm } }) => ({
+      photo,
+      curve,
+      vMedian,
+      best: vBest === null || bestYMm === null ? null : { yMm: bestYMm, v: vBest },
+    }));
 }

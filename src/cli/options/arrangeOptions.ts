@@ -1,5 +1,6 @@
 import { Option } from '@commander-js/extra-typings';
 import { parseLengthMm } from '../../core/units/parseLengthMm.js';
+import { manyOption } from './manyOption.js';
 import { parseBoardList } from './parseBoardList.js';
 import { parseBoards } from './parseBoards.js';
 import { parseDistance } from './parseDistance.js';
@@ -24,7 +25,11 @@ export function arrangeOptions(): Option[] {
     ).choices(['as-grown', 'least-seen']),
     typedOption('--top <BOARD>', 'this board lies at the top, 1 for the first photo', one),
     typedOption('--bottom <BOARD>', 'this board lies at the bottom', one),
-    many('--together <BOARDS>', 'two boards that lie side by side, 2,5; may be repeated', two),
+    manyOption(
+      '--together <BOARDS>',
+      'two boards that lie side by side, 2,5; may be repeated',
+      two,
+    ),
     new Option('--heart <WHICH>', 'heart sides up, or up and down by turns').choices([
       'up',
       'alternating',
@@ -40,20 +45,13 @@ export function arrangeOptions(): Option[] {
       'the way each photographed face planes without tearing out: left,right,?',
       (text) => parseBoardList(text, { left: 'left', right: 'right' }),
     ),
-    many(
+    manyOption(
       '--book-match <BOARDS>',
       'a resawn pair opened like a book, 1,2, with its joint in the middle; one board alone stands beside its own mirror image',
       oneOrTwo,
     ),
-    many('--slip-match <BOARDS>', 'the same, slipped sideways instead of opened', oneOrTwo),
+    manyOption('--slip-match <BOARDS>', 'the same, slipped sideways instead of opened', oneOrTwo),
   ];
-}
-
-function many(flags: string, description: string, read: (text: string) => unknown): Option {
-  return new Option(flags, description).argParser((text: string, earlier: unknown) => [
-    ...(Array.isArray(earlier) ? earlier : []),
-    read(text),
-  ]) as Option;
 }
 
 const lengthOf = (text: string) => parseLengthMm(text);

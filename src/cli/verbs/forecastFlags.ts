@@ -1,17 +1,16 @@
 import { Option } from '@commander-js/extra-typings';
 import { SeamgrainError } from '../../core/errors.js';
 import type { PanelBox } from '../../core/rip/placementBox.js';
-import { parseRingAngles } from '../../core/shop/movement/parseRingAngles.js';
-import { cutClassAngles } from '../../core/shop/movement/ringAngles.js';
 import { parseLengthMm } from '../../core/units/parseLengthMm.js';
 import { parsePointsMm } from '../../core/units/parsePointsMm.js';
 import { parseSizeMm, type SizeMm } from '../../core/units/parseSizeMm.js';
 import type { WoodSetting } from '../../core/wood/woodSetting.js';
+import { imagineOptions } from '../options/imagineOptions.js';
+import { manyOption } from '../options/manyOption.js';
 import { parseDistance } from '../options/parseDistance.js';
 import { parseKerf } from '../options/parseKerf.js';
 import { parseLeaveOut } from '../options/parseLeaveOut.js';
-import { parsePositive } from '../options/parsePositive.js';
-import { parseSeed } from '../options/parseSeed.js';
+import { parseRingAngle } from '../options/parseRingAngle.js';
 import type { PhotoOptions } from '../options/photoScaleOf.js';
 import { typedOption } from '../options/typedOption.js';
 
@@ -45,7 +44,7 @@ export interface ForecastFlags extends PhotoOptions {
 /** Everything that a forecast depends on besides the photo. */
 export function forecastFlags(): Option[] {
   return [
-    many('--rip <LENGTH>', 'a rip this far from the top; again for another', (text) =>
+    manyOption('--rip <LENGTH>', 'a rip this far from the top; again for another', (text) =>
       parseLengthMm(text),
     ),
     typedOption(
@@ -87,31 +86,8 @@ export function forecastFlags(): Option[] {
       'rings to the face, 0deg to 90deg, flatsawn, rift or quartered: what planing does',
       parseRingAngle,
     ),
-    typedOption('--ring-width <LENGTH>', 'width of the year rings', parseRingWidth),
-    many(
-      '--imagine <ANGLE>',
-      'compare with wood whose rings stand so to the face: 45deg, rift, quartered; may be repeated',
-      parseRingAngle,
-    ),
-    typedOption(
-      '--contrast <NUMBER>',
-      'strength of the imagined ring lines, 1 as usual',
-      parsePositive,
-    ),
-    new Option('--wood <KIND>', 'what is imagined').choices([
-      'ring-porous',
-      'diffuse-porous',
-      'softwood',
-    ]),
-    typedOption('--seed <N>', 'which board is imagined (default 1)', parseSeed),
+    ...imagineOptions(),
   ];
-}
-
-function many(flags: string, description: string, read: (text: string) => unknown): Option {
-  return new Option(flags, description).argParser((text: string, earlier: unknown) => [
-    ...(Array.isArray(earlier) ? earlier : []),
-    read(text),
-  ]) as Option;
 }
 
 /** Reads `--within`: two opposite corners in any order. */
@@ -128,22 +104,6 @@ function parseBox(text: string): PanelBox {
     'wrongUsage',
     `'${text}' is no box.`,
     'Give two opposite corners: "2in,1in 20in,8in".',
-  );
-}
-
-function parseRingAngle(text: string): number {
-  const angle = parseRingAngles(text);
-  if (angle.kind === 'class') return cutClassAngles[angle.cut].takenDeg;
-  return angle.kind === 'angle' ? angle.angleDeg : 0;
-}
-
-function parseRingWidth(text: string): number {
-  const mm = parseLengthMm(text);
-  if (mm >= 0.4 && mm <= 6) return mm;
-  throw new SeamgrainError(
-    'wrongUsage',
-    `'${text}' is no width of a year ring.`,
-    'Give 0.4mm to 6mm; count rings over an inch of end grain.',
   );
 }
 

@@ -35,7 +35,9 @@ export function forecastInput(
 }
 
 /** The wood that `--imagine` asks for, one for each angle. */
-export function imaginedWoods(flags: ForecastFlags): ImaginedWood[] {
+export function imaginedWoods(
+  flags: Pick<ForecastFlags, 'imagine' | 'ringWidth' | 'contrast' | 'wood' | 'seed'>,
+): ImaginedWood[] {
   return (flags.imagine ?? []).map((ringAngleDeg) => ({
     ringAngleDeg,
     ringWidthMm: flags.ringWidth ?? usualRingWidthMm,

@@ -1,70 +1,129 @@
+import { SeamgrainError } from '../errors.js';
 import type { PanelPhoto } from '../image/panelPhoto.js';
 import type { Progress } from '../progress.js';
-import type { ComparedCandidate, CompareResult } from '../results/compareResult.js';
+import type { ComparedCandidate, ComparedFront, CompareResult } from '../results/compareResult.js';
 import type { ForecastResult } from '../results/forecastResult.js';
-import { defaultForecastOptions } from './forecastOptions.js';
+import type { GapInput } from '../shop/movement/gapInput.js';
+import { candidateStock } from './candidateStock.js';
+import { compareReason, type JudgedCandidate } from './compareReason.js';
+import { byVerdict, curveVerdict, order } from './curveVerdict.js';
+import { defaultForecastOptions, type ImaginedWood } from './forecastOptions.js';
 import { forecastPanel } from './forecastPanel.js';
+import { imagineFace } from './imagineFace.js';
 
-/** What the candidates are to be cut with and seen from. */
+/** What the candidates are wanted for, cut with and seen from. */
 export interface CompareOptions {
   readonly distanceMm: number;
   readonly kerfMm: number;
   readonly dressMm: number;
+  /** The front to cut from them, before trimming; null: a rip anywhere. */
+  readonly front: { readonly widthMm: number; readonly heightMm: number } | null;
+  /** The season's question, without the rings; null: no gap is worked out. */
+  readonly gap: Omit<GapInput, 'rings'> | null;
 }
 
-/** A panel or board that might be used, and what the user calls its photo. */
+/** A panel or board that might be used, and what the user calls it. */
 export interface Candidate {
-  readonly photo: PanelPhoto;
   readonly name: string;
+  /** The face: photographed, or a size for the wood model to draw. */
+  readonly photo: PanelPhoto | ImaginedFace;
+  /** Its end grain, the wide face along the photo's horizontal; null: not photographed. */
+  readonly end: PanelPhoto | null;
+}
+
+/** A face that is not there yet. */
+export interface ImaginedFace {
+  readonly wood: ImaginedWood;
+  readonly widthMm: number;
+  readonly heightMm: number;
 }
 
 /**
- * Ranks candidate panels for ripping a front out of them: by the median forecast visibility of a
- * rip over their width (where the front sits is not always free), ties by the best place.
+ * Ranks candidates for a front cut out of them: by what its joints and reveals would show at the
+ * best place; without a front's size by the median forecast visibility of a rip over the width
+ * (where the front sits is not always free), ties by the best rip.
  *
- * @throws SeamgrainError where a photo cannot be forecast.
+ * @throws SeamgrainError where a photo cannot be forecast at all.
  */
 export function comparePanels(
   candidates: readonly Candidate[],
   options: CompareOptions,
   progress?: Progress,
 ): CompareResult {
-  const judged = candidates.map(({ photo, name }, k) => {
-    progress?.(k / candidates.length, `forecasting ${name}`);
-    const forecast = forecastPanel(photo, { ...defaultForecastOptions, ...options });
-    return judge(name, photo, forecast);
+  const judged = candidates.map((candidate, k) => {
+    progress?.(k / candidates.length, `forecasting ${candidate.name}`);
+    return judge(candidate, options);
   });
   progress?.(1, 'done');
-  const worth = (v: number | null) => v ?? Number.POSITIVE_INFINITY;
+  const byFront = (a: ComparedCandidate, b: ComparedCandidate) =>
+    options.front ? order(a.front?.v ?? null, b.front?.v ?? null) : 0;
   const ranked = [...judged].sort(
-    (a, b) => worth(a.vMedian) - worth(b.vMedian) || worth(a.vBest) - worth(b.vBest),
+    (a, b) => byFront(a.candidate, b.candidate) || byVerdict(a.candidate, b.candidate),
   );
+  const { distanceMm, kerfMm, dressMm, front } = options;
   return {
     schema: 'seamgrain/compare@1',
-    candidates: ranked.map((candidate, k) => ({ ...candidate, rank: k + 1 })),
+    ...{ distanceMm, kerfMm, dressMm, front },
+    candidates: ranked.map(({ candidate }, k) => ({
+      ...candidate,
+      rank: k + 1,
+      decides: compareReason(ranked, k, front !== null),
+    })),
   };
 }
 
-function judge(name: string, photo: PanelPhoto, forecast: ForecastResult): ComparedCandidate {
-  const told = forecast.curve.filter((point) => point.v !== null);
-  const vs = told.map((point) => point.v ?? 0).sort((a, b) => a - b);
-  const best = told.reduce<(typeof told)[number] | null>(
-    (a, b) => (a === null || (b.v ?? 0) < (a.v ?? 0) ? b : a),
-    null,
+function judge({ name, photo: face, end }: Candidate, options: CompareOptions): JudgedCandidate {
+  const photo = 'wood' in face ? imagineFace(face.wood, face) : face;
+  const { distanceMm, kerfMm, dressMm, front } = options;
+  const usual = { ...defaultForecastOptions, distanceMm, kerfMm, dressMm, places: 1 };
+  const { forecast, misfit } = forecastWith(photo, { ...usual, front });
+  const { cue, ...verdict } = curveVerdict(forecast.curve);
+  const { cut, gapMm, notes } = candidateStock(
+    'wood' in face ? face.wood.ringAngleDeg : null,
+    end,
+    options.gap,
   );
   return {
-    photo: name,
-    rank: 0,
-    vMedian: vs.length > 0 ? (vs[(vs.length - 1) >> 1] + vs[vs.length >> 1]) / 2 : null,
-    vBest: best?.v ?? null,
-    bestYMm: best?.yMm ?? null,
-    cut: null,
-    gapMm: null,
-    notes: [
-      ...photo.notes,
-      'How it is sawn cannot be told from the face alone; photograph the end grain.',
-      'The seasonal gap needs a species; ask for it with the gap verb.',
-      ...(vs.length === 0 ? ['No rip could be forecast: no grain is seen.'] : []),
-    ],
+    cue,
+    candidate: {
+      photo: name,
+      rank: 0,
+      isImagined: 'wood' in face,
+      widthMm: photo.widthMm,
+      heightMm: photo.heightMm,
+      ...verdict,
+      front: frontOf(forecast),
+      decides: null,
+      cut,
+      gapMm,
+      notes: [
+        ...forecast.notes,
+        ...notes,
+        ...misfit,
+        ...(verdict.vMedian === null ? ['No rip could be forecast: no grain is seen.'] : []),
+      ],
+    },
   };
+}
+
+/** A front that does not fit leaves the rips to be told. */
+function forecastWith(
+  photo: PanelPhoto,
+  options: Parameters<typeof forecastPanel>[1],
+): { readonly forecast: ForecastResult; readonly misfit: readonly string[] } {
+  try {
+    return { forecast: forecastPanel(photo, options), misfit: [] };
+  } catch (thrown) {
+    if (!(thrown instanceof SeamgrainError) || options.front === null) throw thrown;
+    const forecast = forecastPanel(photo, { ...options, front: null });
+    return { forecast, misfit: [`The front cannot be taken from it. ${thrown.message}`] };
+  }
+}
+
+function frontOf({ placements }: ForecastResult): ComparedFront | null {
+  const [best] = placements;
+  if (!best) return null;
+  const { xMm, yMm, widthMm, heightMm, v, worst, segments } = best;
+  const shown = segments.find(({ piece, edge }) => piece === worst.piece && edge === worst.edge);
+  return { xMm, yMm, widthMm, heightMm, v, worst: { ...worst, cue: shown?.cue ?? null } };
 }

@@ -1,3 +1,6 @@
+import type { ForecastEdge, ForecastPiece } from './forecastResult.js';
+import type { Cue } from './visibilityResult.js';
+
 /** How much of a board's width is sawn which way; shares that sum to 1. */
 export interface CutShares {
   readonly flatsawn: number;
@@ -5,15 +8,50 @@ export interface CutShares {
   readonly quartered: number;
 }
 
+/** Where a front is best taken from a candidate, and what its joints show there. */
+export interface ComparedFront {
+  /** The front's upper left corner on the candidate. */
+  readonly xMm: number;
+  readonly yMm: number;
+  readonly widthMm: number;
+  readonly heightMm: number;
+  /** (sum of V^3 over all joints and reveals)^(1/3). */
+  readonly v: number;
+  readonly worst: {
+    readonly piece: ForecastPiece;
+    readonly edge: ForecastEdge;
+    readonly v: number | null;
+    readonly cue: Cue | null;
+  };
+}
+
+/** What sets a candidate apart from the one ranked before it (the first: from the second). */
+export interface CompareReason {
+  readonly by: 'front' | 'median' | 'best' | 'untold' | 'equal';
+  /** What the eye catches on the worse of the two. */
+  readonly cue: Cue | null;
+  /** The two values of V that were compared: this candidate's and the other's. */
+  readonly v: number | null;
+  readonly otherV: number | null;
+}
+
 /** One candidate for the panel. */
 export interface ComparedCandidate {
   readonly photo: string;
   /** 1 = the best. */
   readonly rank: number;
+  /** Drawn by the wood model, not photographed. */
+  readonly isImagined: boolean;
+  readonly widthMm: number;
+  readonly heightMm: number;
   /** Forecast visibility of a rip anywhere on it: median and best over the width. */
   readonly vMedian: number | null;
   readonly vBest: number | null;
   readonly bestYMm: number | null;
+  /** The best place for the front asked for; null without one, or where it does not fit. */
+  readonly front: ComparedFront | null;
+  /** Null where there is nothing to compare it with. */
+  readonly decides: CompareReason | null;
   /** Null from a photo of the face alone. */
   readonly cut: CutShares | null;
   /** Seasonal gap of a front from it; null without a species. */
@@ -24,5 +62,10 @@ export interface ComparedCandidate {
 /** The answer of `compare`. */
 export interface CompareResult {
   readonly schema: 'seamgrain/compare@1';
+  readonly distanceMm: number;
+  readonly kerfMm: number;
+  readonly dressMm: number;
+  /** Size of the front asked for; null ranks by the median rip. */
+  readonly front: { readonly widthMm: number; readonly heightMm: number } | null;
   readonly candidates: readonly ComparedCandidate[];
 }

@@ -6,6 +6,7 @@ import type {
 import { cueNoun } from '../words/cueNoun.js';
 import type { LengthUnits } from '../words/lengthUnits.js';
 import { smallLengthText } from '../words/smallLengthText.js';
+import { visibilityClause } from '../words/visibilityClause.js';
 import { boardLie } from './boardName.js';
 import { headlineOfArrange } from './headlineOfArrange.js';
 
@@ -29,10 +30,10 @@ export function describeArrange(result: ArrangeResult, units: LengthUnits): stri
   ];
 }
 
-/** `shows (V 2.3): lines that do not meet`. */
+/** As a verb: `shows (V 2.3): lines that do not meet`. */
 export function jointWords({ v, word, cue }: ArrangedJoint): string {
   if (v === null || !word) return 'cannot be told';
-  return `${word} (V ${v.toFixed(1)})${v >= 0.5 && cue ? `: ${cueNoun(cue)}` : ''}`;
+  return `${visibilityClause(word, false)} (V ${v.toFixed(1)})${v >= 0.5 && cue ? `: ${cueNoun(cue)}` : ''}`;
 }
 
 /** `slid 3/8 in to the right`; empty where it lies centred. */

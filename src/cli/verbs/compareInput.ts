@@ -1,0 +1,97 @@
+import { type Command, Option } from '@commander-js/extra-typings';
+import { SeamgrainError } from '../../core/errors.js';
+import type { CompareOptions } from '../../core/pipeline/comparePanels.js';
+import { parseLengthMm } from '../../core/units/parseLengthMm.js';
+import { parseSizeMm, type SizeMm } from '../../core/units/parseSizeMm.js';
+import type { WoodSetting } from '../../core/wood/woodSetting.js';
+import { type GapOptions, gapInputOf } from '../options/gapInputOf.js';
+import { gapOptions } from '../options/gapOptions.js';
+import { imagineOptions } from '../options/imagineOptions.js';
+import { manyOption } from '../options/manyOption.js';
+import { parseDistance } from '../options/parseDistance.js';
+import { parseKerf } from '../options/parseKerf.js';
+import type { PhotoOptions } from '../options/photoScaleOf.js';
+import { typedOption } from '../options/typedOption.js';
+
+/** The flags of `compare`, read. */
+export interface CompareFlags extends PhotoOptions, Omit<GapOptions, 'ringAngle'> {
+  readonly distance?: number;
+  readonly kerf?: number;
+  readonly dress?: number;
+  readonly front?: SizeMm;
+  readonly end?: readonly { readonly face: string; readonly end: string }[];
+  readonly endSize?: SizeMm;
+  readonly across?: number;
+  readonly imagine?: readonly number[];
+  readonly ringWidth?: number;
+  readonly contrast?: number;
+  readonly wood?: WoodSetting;
+  readonly seed?: number;
+  readonly out?: string;
+  readonly json?: true;
+  readonly units: 'in' | 'mm';
+  readonly rule: '16' | '32' | '64';
+}
+
+/** Of the season's options, those that a comparison takes: the rings come from the candidates. */
+const seasonOptions = ['--species', '--shrinkage', '--from', '--to', '--mc-from', '--mc-to'];
+
+/** Adds everything that a comparison depends on besides the photos. */
+export function addCompareOptions(verb: Command): void {
+  const options: Option[] = [
+    typedOption('--distance <LENGTH>', 'viewing distance (default 600mm)', parseDistance),
+    typedOption('--kerf <LENGTH>', 'width of the saw cut (default 1/8in)', parseKerf),
+    typedOption('--dress <LENGTH>', 'dressed off each jointed edge (default 0mm)', parseLengthMm),
+    typedOption('--front <LENGTHxLENGTH>', 'rank by the best place for this front', parseSizeMm),
+    manyOption(
+      '--end <FACE=PHOTO>',
+      "a candidate's end grain, board.jpg=end.jpg; again for others",
+      parseEnd,
+    ),
+    typedOption(
+      '--end-size <LENGTHxLENGTH>',
+      'real size of the ends in their photos: width x thickness',
+      parseSizeMm,
+    ),
+    ...gapOptions().filter(({ long }) => seasonOptions.includes(long ?? '')),
+    typedOption(
+      '--across <LENGTH>',
+      "the front's size across the grain, for its seasonal gap (default: the front's)",
+      parseLengthMm,
+    ),
+    ...imagineOptions(),
+    new Option('--out <DIR>', 'write pictures, report and numbers there'),
+  ];
+  for (const option of options) verb.addOption(option);
+}
+
+/** What the flags ask. */
+export function compareOptionsOf(flags: CompareFlags): CompareOptions {
+  const { species, shrinkage, from, to, mcFrom, mcTo } = flags;
+  const isAsked = [species, shrinkage, from, to, mcFrom, mcTo].some((one) => one !== undefined);
+  const acrossMm = flags.across ?? flags.front?.heightMm;
+  if (isAsked && acrossMm === undefined) {
+    throw new SeamgrainError(
+      'wrongUsage',
+      'A gap needs the size of the front.',
+      'Add --front LENGTHxLENGTH, or --across LENGTH.',
+    );
+  }
+  return {
+    distanceMm: flags.distance ?? 600,
+    kerfMm: flags.kerf ?? 3.175,
+    dressMm: flags.dress ?? 0,
+    front: flags.front ?? null,
+    gap: isAsked && acrossMm !== undefined ? gapInputOf(flags, acrossMm) : null,
+  };
+}
+
+function parseEnd(text: string): { readonly face: string; readonly end: string } {
+  const [face, end, ...more] = text.split('=');
+  if (face && end && more.length === 0) return { face, end };
+  throw new SeamgrainError(
+    'wrongUsage',
+    `'${text}' does not say whose end it is.`,
+    "Give the candidate's photo and the photo of its end: board.jpg=end.jpg.",
+  );
+}

@@ -1,0 +1,79 @@
+import type { CompareResult } from '../../core/results/compareResult.js';
+import { escapeXml } from '../draw/escapeXml.js';
+import { fractionsHtml } from '../html/fractionsHtml.js';
+import { htmlPage } from '../html/htmlPage.js';
+import { pictureTable } from '../html/pictureTable.js';
+import type { LengthUnits } from '../words/lengthUnits.js';
+import { placeText } from '../words/placeText.js';
+import { smallLengthText } from '../words/smallLengthText.js';
+import { viewingDistanceText } from '../words/viewingDistanceText.js';
+import { candidateName } from './candidateName.js';
+import { comparePicture } from './comparePicture.js';
+import { cutText, lookTexts } from './describeCompare.js';
+import { headlineOfCompare } from './headlineOfCompare.js';
+import { reasonText } from './reasonText.js';
+
+/** Pictures of the page, as data URLs so that it stands alone. */
+export interface ComparePage extends LengthUnits {
+  /** The candidates' faces in the result's order, and the same small for the table. */
+  readonly photoHrefs: readonly string[];
+  readonly smallHrefs: readonly string[];
+}
+
+const photoId = 'candidate-photo-';
+
+/**
+ * The comparison as one self-contained page: the answer as a sentence, the candidates at one scale
+ * with the best place on each, a table of all that was compared, and what it rests on.
+ */
+export function compareHtml(result: CompareResult, page: ComparePage): string {
+  const { candidates, front } = result;
+  const rows = candidates.map((candidate, i) => ({
+    pictureHref: page.smallHrefs[i] ?? '',
+    name: `${candidate.rank}. ${candidateName(candidate)}`,
+    cells: [
+      lookTexts(candidate, page).join(' '),
+      reasonText(result, candidate) || 'Nothing to compare it with.',
+      candidate.cut ? cutText(candidate.cut) : candidate.isImagined ? 'As imagined' : null,
+      candidate.gapMm === null ? null : smallLengthText(candidate.gapMm, page),
+    ],
+  }));
+  const size = front
+    ? `For a front of ${placeText(front.widthMm, page)} by ${placeText(front.heightMm, page)}, `
+    : 'For a rip anywhere, ';
+  const rests = [
+    `${size}cut with a kerf of ${smallLengthText(result.kerfMm, page)}, seen from ${viewingDistanceText(result.distanceMm, page)}.`,
+    ...candidates.flatMap((candidate) =>
+      candidate.notes.map((note) => `${candidateName(candidate)}: ${note}`),
+    ),
+  ];
+  const body = [
+    `<h1>${fractionsHtml(headlineOfCompare(result))}</h1>`,
+    photoStore(page.photoHrefs),
+    ...figures(result, page),
+    `<h2>Side by side</h2>${pictureTable(['How it would look', 'What decides', 'How it is sawn', 'Seasonal gap'], rows)}`,
+    `<h2>What this rests on</h2><ul class="plain">${rests.map((item) => `<li>${fractionsHtml(item)}</li>`).join('')}</ul>`,
+  ];
+  return htmlPage({ title: 'Candidates', body: body.join('') });
+}
+
+/** Every face once, for the three drawings to use. */
+function photoStore(hrefs: readonly string[]): string {
+  const images = hrefs.map(
+    (href, i) =>
+      `<image id="${photoId}${i + 1}" href="${escapeXml(href)}" width="1" height="1" preserveAspectRatio="none"/>`,
+  );
+  return `<svg class="photo-store" aria-hidden="true"><defs>${images.join('')}</defs></svg>`;
+}
+
+function figures(result: CompareResult, page: ComparePage): string[] {
+  const widths = { desk: 1160, tablet: 720, phone: 360 } as const;
+  const { units, denominator } = page;
+  return Object.entries(widths).map(([name, widthPx]) => {
+    const { svg } = comparePicture(result, {
+      ...{ units, widthPx, photoId, idPrefix: name, headline: false },
+      ...(denominator === undefined ? {} : { denominator }),
+    });
+    return `<figure class="${name}">${svg}</figure>`;
+  });
+}
