@@ -87,6 +87,45 @@ describe.skipIf(!browserOrSkip())('boards on the page', () => {
     expect(errors).toEqual([]);
   });
 
+  it('keep the place that the maker gives them, slid within the length to spare', async () => {
+    await judged();
+    const before = await order();
+    await page.locator('.board').nth(3).click();
+    await page.getByLabel('It lies').selectOption('top');
+    await page.getByRole('button', { name: 'Find the best order' }).click();
+    await page.getByRole('button', { name: 'Undo: Lay the best order' }).waitFor();
+    await judged();
+    expect((await order())[0]).toContain(before[3]!.split(',')[0]!);
+    await page.getByRole('button', { name: 'Undo: Lay the best order' }).click();
+    await page.getByRole('button', { name: 'Undo: Keep a board in its place' }).click();
+    expect(await order()).toEqual(before);
+    await page.getByLabel('Length to spare for sliding').fill('20 mm');
+    await page.getByLabel('Length to spare for sliding').press('Enter');
+    await page.getByRole('button', { name: 'Slide right' }).click();
+    const left = (n: number) =>
+      page
+        .locator('.board')
+        .nth(n)
+        .evaluate((board) => board.getBoundingClientRect().left);
+    expect(await left(3)).toBeGreaterThan(await left(2));
+    expect(errors).toEqual([]);
+  });
+
+  it('show both faces, one photo as the back of another', async () => {
+    await page.locator('.board').first().click();
+    const count = await page.locator('.board').count();
+    const name = (await page.locator('.board').nth(1).getAttribute('aria-label'))!.split(',')[0]!;
+    await page.getByLabel('Its other face').selectOption({ label: name });
+    expect(await page.locator('.board').count()).toBe(count - 1);
+    await page.getByRole('button', { name: 'Turn it over' }).click();
+    expect(await page.locator('.board-name').first().textContent()).toContain('other face');
+    await judged();
+    await page.getByRole('button', { name: 'Undo: Turn a board over' }).click();
+    await page.getByRole('button', { name: 'Undo: Name the other face' }).click();
+    expect(await page.locator('.board').count()).toBe(count);
+    expect(errors).toEqual([]);
+  });
+
   it('stand side by side as candidates, ranked, and one is taken to the rip', async () => {
     await page.getByRole('link', { name: 'Candidates' }).click();
     await judged();

@@ -8,6 +8,41 @@ export function turnBoard(photoId: string): void {
   });
 }
 
+/** Turns a board over, so that its other photographed face shows. */
+export function turnBoardOver(photoId: string): void {
+  changePhoto(photoId, 'Turn a board over', (photo) => {
+    photo.backUp = !photo.backUp;
+  });
+}
+
+/** Slides a board along the panel, from lying centred. */
+export function slideBoard(photoId: string, slideMm: number): void {
+  changePhoto(photoId, 'Slide a board', (photo) => {
+    photo.slideMm = slideMm;
+  });
+}
+
+/** Keeps a board at the top or bottom of the panel, whatever order is looked for; null frees it. */
+export function keepBoardAt(photoId: string, place: 'top' | 'bottom' | null): void {
+  changeProject('Keep a board in its place', ({ photos }) => {
+    for (const photo of photos) {
+      if (photo.id === photoId) photo.boardPlace = place;
+      else if (place !== null && photo.boardPlace === place) photo.boardPlace = null;
+    }
+  });
+}
+
+/** Says that a photo shows the other face of a board, or no longer does. */
+export function setOtherFace(boardId: string, backId: string | null): void {
+  changeProject('Name the other face', ({ photos }) => {
+    for (const photo of photos) {
+      if (photo.backOf === boardId) photo.backOf = null;
+      if (photo.id === backId) photo.backOf = boardId;
+      if (photo.id === boardId && backId === null) photo.backUp = false;
+    }
+  });
+}
+
 /** Moves a photo to a place in the order; those between make room. */
 export function moveBoard(photoId: string, place: number, gesture: string | null = null): void {
   changeProject(
@@ -26,20 +61,26 @@ export function moveBoard(photoId: string, place: number, gesture: string | null
 export function removePhoto(photoId: string): void {
   changeProject('Take a photo away', (draft) => {
     draft.photos = draft.photos.filter(({ id }) => id !== photoId);
+    for (const photo of draft.photos) if (photo.backOf === photoId) photo.backOf = null;
     if (draft.shownPhotoId === photoId) draft.shownPhotoId = draft.photos[0]?.id ?? null;
   });
 }
 
 /** Lays the boards in an order and way round, from the top down; other photos keep their places. */
 export function layInOrder(
-  order: readonly { readonly id: string; readonly turned: boolean }[],
+  order: readonly {
+    readonly id: string;
+    readonly turned: boolean;
+    readonly slideMm: number;
+    readonly backUp: boolean;
+  }[],
 ): void {
   changeProject('Lay the best order', (draft) => {
     const byId = new Map(draft.photos.map((photo) => [photo.id, photo]));
-    const laid = order.flatMap(({ id, turned }) => {
+    const laid = order.flatMap(({ id, ...lie }) => {
       const photo = byId.get(id);
       if (!photo) return [];
-      photo.turned = turned;
+      Object.assign(photo, lie);
       return [photo];
     });
     const moved = new Set(laid.map(({ id }) => id));

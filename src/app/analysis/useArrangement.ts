@@ -1,5 +1,6 @@
 import { useEffect, useEffectEvent, useRef, useState } from 'react';
 import { defaultArrangeOptions } from '../../core/board/arrange/arrangeOptions.js';
+import { noRules } from '../../core/board/arrange/arrangeRules.js';
 import type { BoardPhotos } from '../../core/board/arrange/boardPhotos.js';
 import type { ArrangeResult } from '../../core/results/arrangeResult.js';
 import { fromJobFailure } from '../../job/jobFailure.js';
@@ -26,24 +27,27 @@ export interface Arrangement {
  */
 export function useArrangement(
   photos: readonly Photo[],
+  backs: ReadonlyMap<string, Photo>,
   boards: ReadonlyMap<string, PanelOnShelf> | null,
-  { distanceMm, jointMm }: Settings,
+  { distanceMm, jointMm, boardSpareMm, layBoards }: Settings,
 ): Arrangement {
   const [result, setResult] = useState<{ order: string; result: ArrangeResult } | null>(null);
   const [reading, setReading] = useState<Arrangement['reading']>(null);
   const worker = useRef<Worker | null>(null);
   // The table's boards keep one order, whatever order they are laid in.
   const ids = photos.map(({ id }) => id).sort();
-  const order = photos.map(({ id, turned }) => `${id} ${turned}`).join('|');
+  const order = photos
+    .map(({ id, turned, slideMm, backUp }) => `${id} ${turned} ${slideMm} ${backUp}`)
+    .join('|');
   const ask = (request: BoardRequest) => worker.current?.postMessage(request);
   const askOrder = useEffectEvent(() =>
     ask({
       kind: 'order',
-      ways: photos.map(({ id, turned }) => ({
+      ways: photos.map(({ id, turned, slideMm, backUp }) => ({
         board: ids.indexOf(id),
-        face: 'A',
+        face: backUp && backs.has(id) ? 'B' : 'A',
         turned,
-        shift: 0,
+        slideMm,
       })),
     }),
   );
@@ -54,29 +58,37 @@ export function useArrangement(
       askOrder();
     } else if (reply.kind === 'order') setResult({ order, result: reply.result });
     else if (reply.kind === 'best') {
-      layInOrder(reply.result.order.map(({ board, turned }) => ({ id: ids[board - 1]!, turned })));
+      layInOrder(
+        reply.result.order.map(({ board, turned, slideMm, face }) => ({
+          ...{ id: ids[board - 1]!, turned, slideMm, backUp: face === 'B' },
+        })),
+      );
     } else tellProblem(fromJobFailure(reply.error), 'Reading the boards');
   });
   const read = useEffectEvent((): BoardPhotos[] =>
     ids.map((id) => {
       const name = photos.find((photo) => photo.id === id)!.name;
-      return { faceA: { photo: boards!.get(id)!.panel, name }, faceB: null };
+      const back = backs.get(id);
+      const faceB = back ? { photo: boards!.get(back.id)!.panel, name: back.name } : null;
+      return { faceA: { photo: boards!.get(id)!.panel, name }, faceB };
     }),
   );
-  const boardsKey = boards && ids.map((id) => boards.get(id)?.key).join(' ');
+  const boardsKey =
+    boards &&
+    ids.map((id) => `${boards.get(id)?.key} ${boards.get(backs.get(id)?.id ?? '')?.key}`).join(' ');
   useEffect(() => {
     if (!boardsKey || ids.length < 2) return;
     const fresh = new BoardWorker();
     worker.current = fresh;
     fresh.addEventListener('message', ({ data }: MessageEvent<BoardReply>) => hear(data));
-    const options = { ...defaultArrangeOptions, distanceMm, jointMm };
+    const options = { ...defaultArrangeOptions, distanceMm, jointMm, spareMm: boardSpareMm };
     fresh.postMessage({ kind: 'boards', boards: read(), options } satisfies BoardRequest);
     setReading({ fraction: 0, what: 'reading the boards' });
     return () => {
       fresh.terminate();
       worker.current = null;
     };
-  }, [boardsKey, ids.length, distanceMm, jointMm]);
+  }, [boardsKey, ids.length, distanceMm, jointMm, boardSpareMm]);
   // biome-ignore lint/correctness/useExhaustiveDependencies: judged anew when the order changes
   useEffect(() => {
     if (!reading) askOrder();
@@ -85,6 +97,13 @@ export function useArrangement(
     result: result?.result ?? null,
     fresh: result?.order === order && !reading,
     reading,
-    findBest: () => ask({ kind: 'best' }),
+    findBest: () => {
+      const at = (place: 'top' | 'bottom') => {
+        const photo = photos.find(({ boardPlace }) => boardPlace === place);
+        return photo ? ids.indexOf(photo.id) : null;
+      };
+      const rules = { ...noRules, top: at('top'), bottom: at('bottom') };
+      ask({ kind: 'best', rules: { ...rules, asGrown: layBoards === 'asGrown' } });
+    },
   };
 }

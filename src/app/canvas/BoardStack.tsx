@@ -9,14 +9,26 @@ import { JointRail } from './JointRail.js';
 export interface BoardStackProps {
   readonly photos: readonly Photo[];
   readonly boards: ReadonlyMap<string, PanelOnShelf>;
+  /** Photos of the other faces, by the board's own photo. */
+  readonly backs: ReadonlyMap<string, Photo>;
   /** The joint under each board but the last. */
+  /** Boards are slid by no more than this, mm. */
+  readonly mostSlideMm: number;
   readonly joints: readonly (ArrangedJoint | null)[];
   readonly chosenId: string | null;
   readonly onChoose: (id: string) => void;
 }
 
 /** The boards edge to edge at one scale, each joint judged beside its line. */
-export function BoardStack({ photos, boards, joints, chosenId, onChoose }: BoardStackProps) {
+export function BoardStack({
+  photos,
+  boards,
+  backs,
+  mostSlideMm,
+  joints,
+  chosenId,
+  onChoose,
+}: BoardStackProps) {
   const order = useProject()?.photos ?? [];
   const stack = useRef<HTMLDivElement>(null);
   const [widthPx, setWidthPx] = useState(0);
@@ -30,7 +42,11 @@ export function BoardStack({ photos, boards, joints, chosenId, onChoose }: Board
     return () => observer.disconnect();
   }, []);
   const panels = photos.map(({ id }) => boards.get(id)!.panel);
-  const scale = widthPx / Math.max(1, ...panels.map(({ widthMm }) => widthMm));
+  const slideOf = ({ slideMm }: Photo) => Math.max(-mostSlideMm, Math.min(mostSlideMm, slideMm));
+  const reach = panels.map(({ widthMm }, index) => widthMm + 2 * Math.abs(slideOf(photos[index]!)));
+  const scale = widthPx / Math.max(1, ...reach);
+  const shown = (photo: Photo) =>
+    boards.get((photo.backUp && backs.get(photo.id)?.id) || photo.id) ?? boards.get(photo.id)!;
   const heights = panels.map(({ heightMm }) => heightMm * scale);
   const over = (clientY: number) => {
     const top = stack.current!.getBoundingClientRect().top;
@@ -74,13 +90,19 @@ export function BoardStack({ photos, boards, joints, chosenId, onChoose }: Board
             className="board"
             aria-pressed={photo.id === chosenId}
             aria-label={`${photo.name}, ${index + 1} from the top${photo.turned ? ', turned end for end' : ''}`}
-            style={{ height: heights[index], width: panels[index]!.widthMm * scale }}
+            style={{
+              height: heights[index],
+              width: panels[index]!.widthMm * scale,
+              left: slideOf(photo) * scale,
+            }}
             onClick={() => onChoose(photo.id)}
           >
-            <BoardPicture board={boards.get(photo.id)!} turned={photo.turned} />
+            <BoardPicture board={shown(photo)} turned={photo.turned} />
             <span className="board-name">
               {photo.name}
               {photo.turned ? ' ↻' : ''}
+              {photo.backUp && backs.has(photo.id) ? ', other face' : ''}
+              {photo.boardPlace ? `, kept at the ${photo.boardPlace}` : ''}
             </span>
           </button>
         ))}

@@ -9,6 +9,7 @@ import { useBoards } from '../analysis/useBoards.js';
 import { BoardStack } from '../canvas/BoardStack.js';
 import { Answer } from '../parts/Answer.js';
 import { BringButtons } from '../parts/BringButtons.js';
+import { Choice } from '../parts/Choice.js';
 import { DistanceSlider } from '../parts/DistanceSlider.js';
 import { LengthField } from '../parts/LengthField.js';
 import { ScaleWords } from '../parts/ScaleWords.js';
@@ -21,28 +22,34 @@ import { PinFirst } from './PinFirst.js';
 /** Boards laid edge to edge: which beside which, and which way round. */
 export function BoardsPage() {
   const project = useProject();
-  const photos = project?.photos.filter(({ scale }) => scale) ?? [];
+  const pinned = project?.photos.filter(({ scale }) => scale) ?? [];
+  const isBack = ({ backOf }: Photo) => pinned.some(({ id }) => id === backOf);
+  const photos = pinned.filter((photo) => !isBack(photo));
+  const backs = new Map(pinned.filter(isBack).map((photo) => [photo.backOf!, photo]));
   const unpinned = project?.photos.find(({ scale }) => !scale);
   if (!project || project.photos.length === 0) return <BringFirst />;
   if (photos.length === 0 && unpinned) return <PinFirst photo={unpinned} />;
-  return <Boards project={project} photos={photos} />;
+  return <Boards project={project} photos={photos} backs={backs} />;
 }
 
 function Boards({
   project,
   photos,
+  backs,
 }: {
   readonly project: Project;
   readonly photos: readonly Photo[];
+  /** Photos of the other faces, by the board's own photo. */
+  readonly backs: ReadonlyMap<string, Photo>;
 }) {
   const { settings } = project;
-  const boards = useBoards(photos);
-  const arrangement = useArrangement(photos, boards, settings);
+  const boards = useBoards([...photos, ...backs.values()]);
+  const arrangement = useArrangement(photos, backs, boards, settings);
   const { result, fresh, reading, findBest } = arrangement;
   const joints = (fresh && result?.joints) || photos.slice(1).map(() => null);
   const [chosenId, setChosenId] = useState<string | null>(null);
   const chosen = photos.find(({ id }) => id === chosenId) ?? null;
-  const left = project.photos.length - photos.length;
+  const left = project.photos.length - photos.length - backs.size;
   return (
     <>
       <Answer text={headline(photos, arrangement)} busy={!fresh} />
@@ -58,6 +65,8 @@ function Boards({
             <BoardStack
               photos={photos}
               boards={boards}
+              backs={backs}
+              mostSlideMm={settings.boardSpareMm / 2}
               joints={joints}
               chosenId={chosenId}
               onChoose={setChosenId}
@@ -85,7 +94,16 @@ function Boards({
               </button>
             )}
           </div>
-          <BoardTools photos={photos} chosen={chosen} />
+          <BoardTools photos={photos} backs={backs} chosen={chosen} settings={settings} />
+          <Choice
+            label="Boards that were one face lie"
+            value={settings.layBoards}
+            options={[
+              ['asGrown', 'as they grew'],
+              ['leastSeen', 'where their joints show least'],
+            ]}
+            onChange={(layBoards) => changeSettings('Change how boards are laid', { layBoards })}
+          />
           <DistanceSlider settings={settings} />
           <div className="lengths">
             <LengthField
@@ -94,6 +112,15 @@ function Boards({
               mayBeZero
               mm={settings.jointMm}
               onChange={(jointMm) => changeSettings('Change the jointing', { jointMm })}
+            />
+            <LengthField
+              label="Length to spare for sliding"
+              unit={settings.unit}
+              mayBeZero
+              mm={settings.boardSpareMm}
+              onChange={(boardSpareMm) =>
+                changeSettings('Change the length to spare', { boardSpareMm })
+              }
             />
           </div>
           {fresh &&

@@ -13,6 +13,8 @@ export function createProject(id: string, name: string, createdAt: string): Proj
       dressMm: 0,
       trimMm: 0,
       jointMm: 0.8,
+      boardSpareMm: 0,
+      layBoards: 'asGrown',
       frontWidthMm: 254,
       frontHeightMm: 101.6,
       ruleMarks: 32,
@@ -58,5 +60,9 @@ export function createPhoto(
     leftOut: [],
     frontPlace: null,
     turned: false,
+    slideMm: 0,
+    boardPlace: null,
+    backOf: null,
+    backUp: false,
   };
 }

@@ -40,6 +40,14 @@ export interface Photo {
   readonly frontPlace: FrontPlace | null;
   /** Turned by 180 degrees in its own plane, when it lies among boards. */
   readonly turned: boolean;
+  /** Lengthwise shift from lying centred among the boards, towards the right. */
+  readonly slideMm: number;
+  /** Where it must lie among the boards; null anywhere. */
+  readonly boardPlace: 'top' | 'bottom' | null;
+  /** The photo of the same board's first face, when this one shows its other face. */
+  readonly backOf: string | null;
+  /** The board lies with its other face up. */
+  readonly backUp: boolean;
 }
 
 /** How lengths are shown and read. */
@@ -53,6 +61,10 @@ export interface Settings {
   readonly dressMm: number;
   readonly trimMm: number;
   readonly jointMm: number;
+  /** Length that every board has to spare for sliding. */
+  readonly boardSpareMm: number;
+  /** Boards of one face lie as they grew, or all where their joints show least. */
+  readonly layBoards: 'asGrown' | 'leastSeen';
   /** The front along the grain, and across it. */
   readonly frontWidthMm: number;
   readonly frontHeightMm: number;

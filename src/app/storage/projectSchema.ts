@@ -41,6 +41,10 @@ const photo = z.object({
   leftOut: z.array(leftOut),
   frontPlace: z.object({ xMm: z.number(), yMm: z.number() }).nullable(),
   turned: z.boolean(),
+  slideMm: z.number().default(0),
+  boardPlace: z.enum(['top', 'bottom']).nullable().default(null),
+  backOf: z.string().nullable().default(null),
+  backUp: z.boolean().default(false),
 });
 
 const settings = z.object({
@@ -50,6 +54,8 @@ const settings = z.object({
   dressMm: z.number().nonnegative(),
   trimMm: z.number().nonnegative(),
   jointMm: z.number().nonnegative(),
+  boardSpareMm: z.number().nonnegative().default(0),
+  layBoards: z.enum(['asGrown', 'leastSeen']).default('asGrown'),
   frontWidthMm: positive,
   frontHeightMm: positive,
   ruleMarks: z.union([z.literal(16), z.literal(32), z.literal(64)]),

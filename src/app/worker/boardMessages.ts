@@ -1,4 +1,5 @@
 import type { ArrangeOptions } from '../../core/board/arrange/arrangeOptions.js';
+import type { ArrangeRules } from '../../core/board/arrange/arrangeRules.js';
 import type { BoardPhotos } from '../../core/board/arrange/boardPhotos.js';
 import type { BoardWay } from '../../core/board/arrange/boardWay.js';
 import type { ArrangeResult } from '../../core/results/arrangeResult.js';
@@ -12,8 +13,11 @@ export type BoardRequest =
       readonly options: ArrangeOptions;
     }
   /** An order laid by hand, from the top down. */
-  | { readonly kind: 'order'; readonly ways: readonly BoardWay[] }
-  | { readonly kind: 'best' };
+  | { readonly kind: 'order'; readonly ways: readonly LaidByHand[] }
+  | { readonly kind: 'best'; readonly rules: ArrangeRules };
+
+/** A board as it was laid, slid by millimetres instead of the table's steps. */
+export type LaidByHand = Omit<BoardWay, 'shift'> & { readonly slideMm: number };
 
 /** Worker to page. */
 export type BoardReply =

@@ -16,9 +16,15 @@ function answer(request: BoardRequest): BoardReply {
     return { kind: 'ready' };
   }
   if (!table) throw new SeamgrainError('internal', 'The boards have not been read yet.');
-  return request.kind === 'best'
-    ? { kind: 'best', result: arrangeBoards(table, noRules) }
-    : { kind: 'order', result: judgeOrder(table, noRules, request.ways) };
+  if (request.kind === 'best') {
+    return { kind: 'best', result: arrangeBoards(table, request.rules) };
+  }
+  const { boards, stepMm } = table;
+  const ways = request.ways.map(({ slideMm, ...way }) => {
+    const most = boards[way.board]?.mostSteps ?? 0;
+    return { ...way, shift: Math.min(most, Math.max(-most, Math.round(slideMm / stepMm))) + 0 };
+  });
+  return { kind: 'order', result: judgeOrder(table, noRules, ways) };
 }
 
 self.addEventListener('message', ({ data }: MessageEvent<BoardRequest>) => {
