@@ -40,7 +40,10 @@ export interface JobMap {
   };
   /** The grain field on a grid. */
   readonly grain: {
-    readonly input: { readonly photo: PanelPhoto; readonly options: { readonly cellMm: number } };
+    readonly input: {
+      readonly photo: PanelPhoto;
+      readonly options: { readonly cellMm: number; readonly ringAngle?: boolean };
+    };
     readonly output: GrainResult;
   };
   /** What cuts through an uncut panel would show, and where a front is best taken from. */

@@ -1,5 +1,7 @@
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { faceTable } from './endgrainFace.js';
+import { realEndgrain } from './endgrainReal.js';
 import { type EndgrainGroup, endgrainTables } from './endgrainReport.js';
 import { endgrainRow } from './endgrainRow.js';
 import { drawnEnd, pithZones, woodSettings } from './endgrainSets.js';
@@ -18,6 +20,9 @@ for (const marked of [false, true]) {
     }
   }
 }
+const say = (what: string) => process.stderr.write(`${what}\n`);
+const real = await realEndgrain();
+const faces = faceTable(seeds, say);
 const report = `# End grain: what the bench measured
 
 Written by \`npm run bench:endgrain\` (seeds ${seeds[0]} to ${seeds.at(-1)} in each row).
@@ -29,6 +34,17 @@ The last two columns are the same fit from the model's exact directions: what th
 leaves of the pith, however good the photo.
 
 ${endgrainTables(groups)}
+
+## A real end
+
+${real}
+
+## Ring angle from the face alone
+
+Faces of 300 x 120 to 180 mm at 6 px/mm, in strips of 10 mm across the width; told only where a
+cathedral shows the pith under the face (\`grain --ring-angle\`).
+
+${faces}
 `;
 const folder = quick ? join('out', 'bench') : 'docs';
 mkdirSync(folder, { recursive: true });

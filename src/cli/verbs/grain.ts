@@ -1,6 +1,7 @@
 import { SeamgrainError } from '../../core/errors.js';
 import { parseLengthMm } from '../../core/units/parseLengthMm.js';
 import { runJob } from '../../job/runJob.js';
+import { describeFaceRings } from '../../report/endgrain/describeFaceRings.js';
 import { loadOpenCv } from '../../vision/node/loadOpenCv.js';
 import { encodePng } from '../io/encodePng.js';
 import { loadPanel } from '../io/loadPanel.js';
@@ -26,11 +27,15 @@ export const addGrainVerb: Verb = (program, io) => {
     .argument('<photo>', 'photo of the panel: JPEG, PNG, WebP, TIFF or AVIF');
   return addOutputOptions(addUnitsOptions(addPhotoOptions(verb)))
     .option('--cell <LENGTH>', 'side of a cell of the grid (default 10mm)', parseCell)
+    .option('--ring-angle', 'estimate how the rings stand to this face (one board, lengthwise)')
     .option('--out <DIR>', 'write the panel and the numbers there')
     .action(async (photo, options) => {
       const { result, written } = await withProgress(io, async (progress) => {
         const panel = await loadPanel(photo, options, progress);
-        const input = { photo: panel, options: { cellMm: options.cell ?? defaultCellMm } };
+        const input = {
+          photo: panel,
+          options: { cellMm: options.cell ?? defaultCellMm, ringAngle: options.ringAngle ?? false },
+        };
         const result = await runJob('grain', input, { vision: loadOpenCv, progress });
         if (!options.out) return { result, written: [] };
         const files = [
@@ -41,6 +46,7 @@ export const addGrainVerb: Verb = (program, io) => {
       });
       printAnswer(io, options.json, result, () => [
         ...grainWords(result, lengthUnitsOf(options)),
+        ...describeFaceRings(result.ringAngleFromFace, lengthUnitsOf(options)),
         ...(written.length ? ['', `Written: ${written.join(', ')}`] : []),
       ]);
     });

@@ -8,6 +8,7 @@ import type { GrainCell, GrainResult } from '../results/grainResult.js';
 import { bandAmplitudes } from '../seam/bandAmplitudes.js';
 import { spacingMm } from '../seam/windowCues.js';
 import { wrapHalfTurnDeg } from '../units/wrapHalfTurnDeg.js';
+import { faceRingsOf } from './faceRingsPanel.js';
 
 /** A direction less sure than this is not told, rad (20 deg). */
 const leastSureRad = 0.35;
@@ -22,11 +23,13 @@ const spanStepMm = 0.25;
  * distance between lines.
  *
  * @param photo the panel, square on. @param options.cellMm grid step, 2..100 mm, default 10.
+ * @param options.ringAngle also estimate how the rings stand to the face, default false; the photo
+ *   then shows one board, its length from left to right.
  * @throws SeamgrainError `badPanel` when the panel holds no cell.
  */
 export function grainPanel(
   photo: PanelPhoto,
-  options: { readonly cellMm?: number } = {},
+  options: { readonly cellMm?: number; readonly ringAngle?: boolean } = {},
   progress?: Progress,
 ): GrainResult {
   const cellMm = options.cellMm ?? 10;
@@ -67,6 +70,7 @@ export function grainPanel(
         ? [`Cannot tell the grain direction in ${silent} of ${cells.length} cells: no lines there.`]
         : []),
     ],
+    ...(options.ringAngle && { ringAngleFromFace: faceRingsOf(field, photo.heightMm) }),
   };
 }
 

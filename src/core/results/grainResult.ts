@@ -1,3 +1,4 @@
+import type { FaceRings } from './faceRings.js';
 import type { PanelResult } from './scoreResult.js';
 
 /** The grain in one cell of the panel. */
@@ -16,4 +17,6 @@ export interface GrainResult {
   readonly panel: PanelResult;
   readonly cells: readonly GrainCell[];
   readonly notes: readonly string[];
+  /** How the rings stand to the face; only where it was asked for. */
+  readonly ringAngleFromFace?: FaceRings;
 }

@@ -14,7 +14,7 @@ export interface FittedRings {
   strayAt(xMm: number, yMm: number): { readonly rad: number; readonly seRad: number };
 }
 
-const strengths: readonly number[] = [0.01, 0.018, 0.03, 0.045, 0.065, 0.09, 0.13];
+const strengths: readonly number[] = [0.01, 0.018, 0.03, 0.045, 0.065, 0.09, 0.13, 0.2];
 const outlier = 3.5;
 
 /**

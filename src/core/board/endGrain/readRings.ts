@@ -14,9 +14,12 @@ export interface RingReading {
 }
 
 const rounds = 4;
-const leastShare = 0.2;
+const leastShare = 0.15;
+/** Cells farther off the family than this (34 deg) are not rings; most cells must be nearer. */
+const mostOffRad = 0.6;
+const leastAlong = 0.65;
 /** Rings that stray more than this are not rings (or a knot), rad. */
-const mostWaveRad = 0.13;
+const mostWaveRad = 0.2;
 /** Slower changes (stain, uneven light) are no rings' borders, mm. */
 const slowMm = 1;
 
@@ -32,11 +35,20 @@ export function readRings(plane: Plane, pxPerMm: number): RingReading | null {
   return reading && isRings(reading) ? reading : null;
 }
 
-/** Half the cells of a ringless picture have a share near 0, and they agree with no circle. */
+/**
+ * In a ringless picture cells point anywhere: few along the best family, and half of them have a
+ * share near 0.
+ */
 function isRings({ cells, fitted }: RingReading): boolean {
   const shares = cells.map((cell) => cell.share).sort((a, b) => a - b);
-  return shares[shares.length >> 1] > leastShare && fitted.waveRad < mostWaveRad;
+  const along = cells.filter(runsAlong).length / Math.max(1, cells.length);
+  return (
+    shares[shares.length >> 1] > leastShare && along > leastAlong && fitted.waveRad < mostWaveRad
+  );
 }
+
+/** A crack, a kerf or a smear across the rings is no ring. */
+const runsAlong = (cell: RingCell) => Math.abs(cell.offRad) < mostOffRad;
 
 /** Where most slopes point to. */
 export function roughFamily(plane: Plane, pxPerMm: number): RingFamily | null {
@@ -57,7 +69,7 @@ function settle(plane: Plane, pxPerMm: number, start: RingFamily): RingReading |
   const cellMm = Math.max(5, Math.sqrt((plane.width * plane.height) / pxPerMm ** 2 / 320));
   for (let round = 0; ; round++) {
     const cells = ringCells(plane, pxPerMm, family, { cellMm, sigmaMm: 0.3 });
-    const fitted = fitRings(cells, family);
+    const fitted = fitRings(cells.filter(runsAlong), family);
     if (!fitted) return null;
     if (round === rounds - 1) return { fitted, cells };
     family = fitted.family;
