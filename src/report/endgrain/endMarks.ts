@@ -52,22 +52,24 @@ function circles({ pith, panel }: EndgrainResult, { panel: box, scale }: ScoreFr
   return `<path d="${path}" stroke="${shadeColour}" stroke-opacity="0.35" stroke-width="2.4"/><path d="${path}" stroke="${strokeColour}" stroke-opacity="0.8" stroke-width="1"/>`;
 }
 
-/** The ring angle where it was read; drawn the way it leans, from the pith's side where told. */
-function strokes(result: EndgrainResult, { panel: box, scale }: ScoreFrame): string {
-  const { ringAngle, panel } = result;
-  const half = Math.min(
-    0.3 * panel.heightMm,
-    0.35 * (panel.widthMm / Math.max(1, ringAngle.length)) + 2,
-  );
+const strokeStepPx = 20;
+
+/** The ring angle where it was read, as a short stroke along the ring; fewer on a small picture. */
+function strokes({ ringAngle, panel }: EndgrainResult, { panel: box, scale }: ScoreFrame): string {
+  const stepPx = (panel.widthMm * scale) / Math.max(1, ringAngle.length);
+  const every = Math.max(1, Math.ceil(strokeStepPx / stepPx));
+  const half = Math.min(0.3 * panel.heightMm * scale, 0.35 * every * stepPx + 2 * scale);
   const path = ringAngle
+    .filter((_, k) => k % every === every >> 1)
     .map(({ xMm, leanDeg }) => {
       const angle = (leanDeg * Math.PI) / 180;
       const [cx, cy] = [box.x + xMm * scale, box.y + (panel.heightMm / 2) * scale];
-      const [dx, dy] = [half * scale * Math.cos(angle), half * scale * Math.sin(angle)];
+      const [dx, dy] = [half * Math.cos(angle), half * Math.sin(angle)];
       return `M${px(cx - dx)} ${px(cy - dy)}L${px(cx + dx)} ${px(cy + dy)}`;
     })
     .join('');
-  return `<path d="${path}" stroke="${shadeColour}" stroke-opacity="0.75" stroke-width="4.4" stroke-linecap="round"/><path d="${path}" stroke="${strokeColour}" stroke-width="2.2" stroke-linecap="round"/>`;
+  const thin = box.width < 500 ? 0.7 : 1;
+  return `<path d="${path}" stroke="${shadeColour}" stroke-opacity="0.75" stroke-width="${px(4.4 * thin)}" stroke-linecap="round"/><path d="${path}" stroke="${strokeColour}" stroke-width="${px(2.2 * thin)}" stroke-linecap="round"/>`;
 }
 
 function pithMark(
