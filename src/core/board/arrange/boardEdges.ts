@@ -11,6 +11,7 @@ import { type EdgeFigure, edgeFigure } from './figure/edgeFigure.js';
 import type { FigureWindow } from './figure/figureWindows.js';
 import { insideWindows } from './figure/insideWindows.js';
 import { lineChannelSums } from './lineChannelSums.js';
+import { turnedWood } from './turnedWood.js';
 
 /** One place that an edge can take in a joint: what it says there. */
 export interface EdgeSide {
@@ -55,7 +56,7 @@ export function boardEdge(
   const turned = edgeFrame(photo, edge, jointMm, true);
   const [aboveFrame, belowFrame] = edge === 'bottom' ? [upright, turned] : [turned, upright];
   const above = seamWood(planes, aboveFrame, reachMm, 0);
-  const below = seamWood(planes, belowFrame, 0, reachMm);
+  const below = turnedWood(above, belowFrame);
   const own = ownLines(above, { aMm: reachMm, bMm: 0 }, windowMm, () => true);
   return {
     lengthMm: photo.widthMm,

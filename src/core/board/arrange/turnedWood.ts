@@ -1,0 +1,35 @@
+import type { BlockTensor } from '../../grain/blockTensor.js';
+import type { SeamFrame } from '../../seam/seamFrame.js';
+import type { SeamStrip } from '../../seam/seamStrip.js';
+import type { SeamWood } from '../../seam/seamWood.js';
+
+/**
+ * The wood above an edge read as the wood below it: the board turned half round. Pictures are
+ * reversed in both directions; products of two gradients keep their sign.
+ *
+ * @param wood of side A alone, up to its edge. @param frame the edge's frame turned half round.
+ */
+export function turnedWood({ strip, blocks, lab }: SeamWood, frame: SeamFrame): SeamWood {
+  const [lightness, a, b] = lab;
+  return {
+    frame,
+    strip: turnedStrip(strip),
+    blocks: turnedBlocks(blocks),
+    lab: [turnedStrip(lightness), turnedStrip(a), turnedStrip(b)],
+  };
+}
+
+function turnedStrip(strip: SeamStrip): SeamStrip {
+  const { width, height, data } = strip.plane;
+  return {
+    ...strip,
+    plane: { width, height, data: data.toReversed() },
+    reachAMm: strip.reachBMm,
+    reachBMm: strip.reachAMm,
+  };
+}
+
+function turnedBlocks(blocks: BlockTensor): BlockTensor {
+  const { jxx, jxy, jyy } = blocks;
+  return { ...blocks, jxx: jxx.toReversed(), jxy: jxy.toReversed(), jyy: jyy.toReversed() };
+}
