@@ -1,9 +1,9 @@
 import type { ArrangedBoard } from '../../core/results/arrangeResult.js';
+import { photoName } from '../words/photoName.js';
 
-/** What a maker would call a board: its photo's name without folder and ending. */
+/** What a maker would call a board. */
 export function boardName({ photo, isImagined }: Pick<ArrangedBoard, 'photo' | 'isImagined'>) {
-  const name = photo.replace(/^.*[\\/]/, '').replace(/\.[a-z0-9]+$/i, '');
-  return isImagined ? `${name}, its mate` : name;
+  return isImagined ? `${photoName(photo)}, its mate` : photoName(photo);
 }
 
 /** How it lies against its photo: `turned end for end, other face up`; empty as photographed. */

@@ -8,9 +8,6 @@ import type { ScoreFrame } from '../score/scoreFrame.js';
 import type { LaidBoard } from './arrangedLayout.js';
 import { boardName } from './boardName.js';
 
-/** Longest name that is written whole, letters. */
-const longest = 26;
-
 /**
  * The board's name on its own wood, with an arrow for one that lies turned and a word for the
  * other face: white on a dark ground, so that it reads on any wood.
@@ -19,12 +16,15 @@ export function boardTag(laid: LaidBoard, board: ArrangedBoard, frame: ScoreFram
   const { panel, scale, smallPx } = frame;
   const heightPx = laid.widthMm * scale;
   const sizePx = Math.max(8, Math.min(smallPx, 0.6 * heightPx));
-  const name = boardName(board);
-  const short = name.length > longest ? `${name.slice(0, longest - 1)}…` : name;
-  const text = `${short}${board.face === 'B' ? ', other face' : ''}`;
+  const turnPx = board.turned ? 1.5 * sizePx : 0;
+  const roomPx = laid.lengthMm * scale - 22 - turnPx;
+  const text = fitted(
+    `${boardName(board)}${board.face === 'B' ? ', other face' : ''}`,
+    sizePx,
+    roomPx,
+  );
   const x = panel.x + laid.leftMm * scale + 6;
   const middle = panel.y + (laid.topMm + laid.widthMm / 2) * scale;
-  const turnPx = board.turned ? 1.5 * sizePx : 0;
   const width = textWidthPx(text, sizePx) + 10 + turnPx;
   const ground = `<rect x="${px(x)}" y="${px(middle - 0.75 * sizePx)}" width="${px(width)}" height="${px(1.5 * sizePx)}" rx="3" fill="#1c1c1e" fill-opacity="0.82"/>`;
   const words = textPiece({
@@ -32,6 +32,15 @@ export function boardTag(laid: LaidBoard, board: ArrangedBoard, frame: ScoreFram
   });
   const sign = board.turned ? turnSign(x + width - 0.9 * sizePx, middle, 0.42 * sizePx) : '';
   return joinPieces([{ svg: ground, labels: [] }, words, { svg: sign, labels: [] }]);
+}
+
+/** The text, cut at its end to fit. */
+function fitted(text: string, sizePx: number, roomPx: number): string {
+  let kept = text;
+  while (kept.length > 1 && textWidthPx(kept, sizePx) > roomPx) {
+    kept = `${kept.replace(/…$/, '').slice(0, -1)}…`;
+  }
+  return kept;
 }
 
 /** An arrow half round: turned end for end. */

@@ -50,8 +50,12 @@ export function jointNotes(
   const { panel, scale, smallPx, railGapPx } = frame;
   const x = panel.x + panel.width + railGapPx;
   const roomPx = Math.min(...boards.map(({ widthMm }) => widthMm * scale));
+  let takenTo = Number.NEGATIVE_INFINITY;
   const pieces = joints.flatMap(({ v, word, cue }, i) => {
     const y = panel.y + boards[i + 1]!.topMm * scale;
+    // Joints of very narrow boards: the band says it, words would lie over one another.
+    if (y - 0.95 * smallPx < takenTo) return [];
+    takenTo = y + 0.65 * smallPx;
     const told = word ?? cannotTellLook.word;
     const tick = `<path d="M${px(panel.x + panel.width + 2)} ${px(y)}h${px(railGapPx - 5)}" ${paint(theme, 'stroke', 'quiet')} stroke-width="0.9"/>`;
     const why = v !== null && v >= leastTold && cue && roomPx > 2.7 * smallPx ? cueNoun(cue) : '';

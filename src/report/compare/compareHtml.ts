@@ -4,10 +4,10 @@ import { fractionsHtml } from '../html/fractionsHtml.js';
 import { htmlPage } from '../html/htmlPage.js';
 import { pictureTable } from '../html/pictureTable.js';
 import type { LengthUnits } from '../words/lengthUnits.js';
+import { photoName } from '../words/photoName.js';
 import { placeText } from '../words/placeText.js';
 import { smallLengthText } from '../words/smallLengthText.js';
 import { viewingDistanceText } from '../words/viewingDistanceText.js';
-import { candidateName } from './candidateName.js';
 import { comparePicture } from './comparePicture.js';
 import { cutText, lookTexts } from './describeCompare.js';
 import { headlineOfCompare } from './headlineOfCompare.js';
@@ -30,7 +30,7 @@ export function compareHtml(result: CompareResult, page: ComparePage): string {
   const { candidates, front } = result;
   const rows = candidates.map((candidate, i) => ({
     pictureHref: page.smallHrefs[i] ?? '',
-    name: `${candidate.rank}. ${candidateName(candidate)}`,
+    name: `${candidate.rank}. ${photoName(candidate.photo)}`,
     cells: [
       lookTexts(candidate, page).join(' '),
       reasonText(result, candidate) || 'Nothing to compare it with.',
@@ -44,7 +44,7 @@ export function compareHtml(result: CompareResult, page: ComparePage): string {
   const rests = [
     `${size}cut with a kerf of ${smallLengthText(result.kerfMm, page)}, seen from ${viewingDistanceText(result.distanceMm, page)}.`,
     ...candidates.flatMap((candidate) =>
-      candidate.notes.map((note) => `${candidateName(candidate)}: ${note}`),
+      candidate.notes.map((note) => `${photoName(candidate.photo)}: ${note}`),
     ),
   ];
   const body = [

@@ -17,7 +17,7 @@ import { levelSwatch } from '../score/levelSwatch.js';
 import { scaleLegend } from '../score/scaleLegend.js';
 import { type ScoreFrame, scoreFrame } from '../score/scoreFrame.js';
 import type { LengthUnits } from '../words/lengthUnits.js';
-import { candidateName } from './candidateName.js';
+import { photoName } from '../words/photoName.js';
 import { candidateStrip } from './candidateStrip.js';
 import { headlineOfCompare } from './headlineOfCompare.js';
 import { reasonText } from './reasonText.js';
@@ -99,7 +99,7 @@ function heading(
     svg: levelSwatch(level, marginPx, swatchY, swatchPx, bandPx, hatchId),
     labels: [],
   });
-  const text = `${candidate.rank}. ${candidateName(candidate)}: ${thing} ${look}${value}`;
+  const text = `${candidate.rank}. ${photoName(candidate.photo)}: ${thing} ${look}${value}`;
   const wrapped = wrapText(text, textPx, widthPx - 2 * marginPx - swatchPx - 8, true);
   wrapped.forEach((line, i) => {
     pieces.push(

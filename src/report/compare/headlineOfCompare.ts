@@ -2,13 +2,13 @@ import type { CompareResult } from '../../core/results/compareResult.js';
 import { segmentName } from '../forecast/segmentName.js';
 import { clauseOfV } from '../forecast/wordOfV.js';
 import { capitalise } from '../words/capitalise.js';
-import { candidateName } from './candidateName.js';
+import { photoName } from '../words/photoName.js';
 
 /** The answer in one breath: which candidate, and what would be seen. */
 export function headlineOfCompare({ candidates, front }: CompareResult): string {
   const [first] = candidates;
   if (!first) return 'No candidate.';
-  const name = capitalise(candidateName(first));
+  const name = capitalise(photoName(first.photo));
   const loses = candidates.length > 1 ? `${name} loses least` : name;
   if (front && first.front) {
     const { worst } = first.front;

@@ -1,6 +1,6 @@
 import type { ComparedCandidate, CompareResult } from '../../core/results/compareResult.js';
 import { cueNoun } from '../words/cueNoun.js';
-import { candidateName } from './candidateName.js';
+import { photoName } from '../words/photoName.js';
 
 const what = {
   front: 'all the joints of a front at the best place',
@@ -16,7 +16,7 @@ export function reasonText(
   const { decides, rank } = candidate;
   const other = candidates[rank === 1 ? 1 : rank - 2];
   if (!decides || !other) return '';
-  const name = candidateName(other);
+  const name = photoName(other.photo);
   if (decides.by === 'equal') return `Nothing to choose between it and ${name}.`;
   if (decides.by === 'untold' || decides.v === null || decides.otherV === null) {
     return decides.v === null
