@@ -35,7 +35,8 @@ cost equals that of trying every order and way in ${equal.length} of ${mixed.len
 ${mixed.filter(({ isTakenForOne }) => isTakenForOne).length} of ${mixed.length}.
 
 Time: 8 boards, both faces photographed (four ways each), 32 MP of squared-up photos in all:
-${speed.arrangeS.toFixed(1)} s. One 12 MP panel scored: ${speed.scoreS.toFixed(1)} s. Ratio ${(speed.arrangeS / speed.scoreS).toFixed(1)}. Decoding and squaring up are in neither.
+${speed.arrangeS.toFixed(1)} s. One 12 MP panel scored: ${speed.scoreS.toFixed(1)} s. Ratio ${(speed.arrangeS / speed.scoreS).toFixed(1)}. Processor time; decoding and squaring
+up are in neither.
 `;
 }
 

@@ -9,6 +9,9 @@ import { mixedSet } from './boardSets.js';
 /** Working scale of squared-up photos, px/mm. */
 const pxPerMm = 7;
 
+/** Processor seconds, the lesser of two rounds: another program at work does not count. */
+const rounds = 2;
+
 /** Seconds for 8 boards with both faces, 32 MP of squared-up photos, and for one 12 MP panel. */
 export function boardsSpeed(seed: number): { readonly arrangeS: number; readonly scoreS: number } {
   const boards = mixedSet(seed, 8, { lengthMm: 800, pxPerMm, heightMm: 51 }, true);
@@ -17,13 +20,23 @@ export function boardsSpeed(seed: number): { readonly arrangeS: number; readonly
     { widthMm: 700, heightMm: 350 },
     pxPerMm,
   );
-  const scoreS = seconds(() => scorePanel(panel, defaultScoreOptions));
   const options = { ...defaultArrangeOptions, jointMm: 0.4 };
-  return { arrangeS: seconds(() => arrangePanel(boards, options, noRules)), scoreS };
+  let [arrangeS, scoreS] = [Number.POSITIVE_INFINITY, Number.POSITIVE_INFINITY];
+  for (let round = 0; round < rounds; round++) {
+    scoreS = Math.min(
+      scoreS,
+      seconds(() => scorePanel(panel, defaultScoreOptions)),
+    );
+    arrangeS = Math.min(
+      arrangeS,
+      seconds(() => arrangePanel(boards, options, noRules)),
+    );
+  }
+  return { arrangeS, scoreS };
 }
 
 function seconds(work: () => unknown): number {
-  const start = performance.now();
+  const start = process.cpuUsage();
   work();
-  return (performance.now() - start) / 1000;
+  return process.cpuUsage(start).user / 1e6;
 }
