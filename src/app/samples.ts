@@ -57,6 +57,12 @@ const stories: readonly Story[] = [
     about: 'Which belongs beside which, and which way round?',
     page: 'boards',
   },
+  {
+    names: ['end-grain'],
+    title: 'The end of an oak board',
+    about: 'Where did the pith lie, and how was it sawn?',
+    page: 'end',
+  },
 ];
 
 /** The samples that this build ships. */

@@ -30,6 +30,7 @@ export function pinPanel(photoId: string, scale: PhotoScale): void {
     photo.droppedSeams = [];
     photo.leftOut = [];
     photo.frontPlace = null;
+    photo.ringTangents = [];
   });
 }
 

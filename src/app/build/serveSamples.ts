@@ -49,7 +49,7 @@ async function listSamples(folder: string) {
         photo: truth.photo ?? name.replace('.truth.json', '.jpg'),
         cornersPx: corners?.map(([x, y]) => ({ x, y })) ?? null,
         widthMm: truth.panel?.widthMm ?? truth.widthMm ?? null,
-        heightMm: truth.panel?.heightMm ?? truth.heightMm ?? null,
+        heightMm: truth.panel?.heightMm ?? truth.heightMm ?? truth.thicknessMm ?? null,
       };
     }),
   );

@@ -7,6 +7,7 @@ const JointsPage = lazy(() => import('./JointsPage.js').then((m) => ({ default: 
 const SheetPage = lazy(() => import('./SheetPage.js').then((m) => ({ default: m.SheetPage })));
 const RipPage = lazy(() => import('./RipPage.js').then((m) => ({ default: m.RipPage })));
 const BoardsPage = lazy(() => import('./BoardsPage.js').then((m) => ({ default: m.BoardsPage })));
+const EndPage = lazy(() => import('./EndPage.js').then((m) => ({ default: m.EndPage })));
 const CandidatesPage = lazy(() =>
   import('./CandidatesPage.js').then((m) => ({ default: m.CandidatesPage })),
 );
@@ -17,6 +18,7 @@ const pages = {
   rip: RipPage,
   candidates: CandidatesPage,
   boards: BoardsPage,
+  end: EndPage,
   sheet: SheetPage,
 } as const;
 

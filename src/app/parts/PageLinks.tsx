@@ -8,6 +8,7 @@ export const pageNames: Record<JobPage, string> = {
   rip: 'Before the rip',
   candidates: 'Candidates',
   boards: 'Boards',
+  end: 'End grain',
   sheet: 'Shop sheet',
 };
 

@@ -64,5 +64,6 @@ export function createPhoto(
     boardPlace: null,
     backOf: null,
     backUp: false,
+    ringTangents: [],
   };
 }

@@ -48,6 +48,8 @@ export interface Photo {
   readonly backOf: string | null;
   /** The board lies with its other face up. */
   readonly backUp: boolean;
+  /** Lines laid along rings by hand, when the photo shows a board's end. */
+  readonly ringTangents: readonly LineMm[];
 }
 
 /** How lengths are shown and read. */

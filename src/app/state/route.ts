@@ -1,5 +1,5 @@
 /** The pages of a project, in the order of the work. */
-export const jobPages = ['pin', 'joints', 'rip', 'candidates', 'boards', 'sheet'] as const;
+export const jobPages = ['pin', 'joints', 'rip', 'candidates', 'boards', 'end', 'sheet'] as const;
 export type JobPage = (typeof jobPages)[number];
 
 /** Where the maker is. */

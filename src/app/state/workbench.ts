@@ -1,4 +1,5 @@
 import { create } from 'zustand';
+import type { EndgrainResult } from '../../core/results/endgrainResult.js';
 import type { GrainResult } from '../../core/results/grainResult.js';
 import type { ScoreResult } from '../../core/results/scoreResult.js';
 import { type History, record, redo, startHistory, undo, type Writable } from './history.js';
@@ -50,6 +51,7 @@ export interface Workbench {
   readonly route: Route;
   readonly scores: Readonly<Record<string, ScoreAnswer>>;
   readonly grains: Readonly<Record<string, Answer<GrainResult>>>;
+  readonly ends: Readonly<Record<string, Answer<EndgrainResult>>>;
   readonly running: Running | null;
   readonly notices: readonly Notice[];
   readonly saving: Saving;
@@ -66,6 +68,7 @@ export const useWorkbench = create<Workbench>()(() => ({
   route: routeFromHash(typeof location === 'undefined' ? '' : location.hash),
   scores: {},
   grains: {},
+  ends: {},
   running: null,
   notices: [],
   saving: 'kept',
@@ -105,6 +108,7 @@ export function showProject(
     history: startHistory(project),
     scores,
     grains: {},
+    ends: {},
     chosenSeamId: null,
     saving: 'kept',
   });

@@ -45,6 +45,7 @@ const photo = z.object({
   boardPlace: z.enum(['top', 'bottom']).nullable().default(null),
   backOf: z.string().nullable().default(null),
   backUp: z.boolean().default(false),
+  ringTangents: z.array(line).default([]),
 });
 
 const settings = z.object({

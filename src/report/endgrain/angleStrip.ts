@@ -12,6 +12,8 @@ import { cutWordOf, cutWords } from './cutWords.js';
 /**
  * The ring angle across the width, at the same x as the photo above it: columns in the colour of
  * their cut, as high as the angle, with its error as a fine bar; 0 deg at the bottom, 90 on top.
+ *
+ * @param tallPx height of 90 deg.
  */
 export function angleStrip(
   { ringAngle, panel }: EndgrainResult,
@@ -19,12 +21,12 @@ export function angleStrip(
   frame: ScoreFrame,
   theme: Theme,
   prefix: string,
+  tallPx = Math.max(90, Math.min(170, 0.16 * frame.widthPx)),
 ): { readonly piece: Piece; readonly bottomPx: number } {
   const { panel: box, scale, smallPx } = frame;
-  const heightPx = Math.max(90, Math.min(170, 0.16 * frame.widthPx));
   const top = topPx + 1.7 * smallPx;
-  const bottom = top + heightPx;
-  const yOf = (deg: number) => bottom - (heightPx * deg) / 90;
+  const bottom = top + tallPx;
+  const yOf = (deg: number) => bottom - (tallPx * deg) / 90;
   const step = (panel.widthMm / ringAngle.length) * scale;
   let columns = '';
   let bars = '';
