@@ -22,7 +22,7 @@ import { endgrainNotes } from './endgrainNotes.js';
 
 const stepMm = 5;
 /** Stain changes more slowly than rings do, mm. */
-const slowMm = 3;
+const slowMm = 1.2;
 
 /** What is known beside the photo. */
 export interface EndgrainOptions {
@@ -79,11 +79,7 @@ export function endgrainPanel(
   }
   const pith = pithFromRings(rings);
   const fine = anglesAlong(rings, widthMm, heightMm / 2, Math.max(3, Math.round(widthMm)));
-  const widths = ringWidths(
-    bandBelow(plane, slowMm * pxPerMm),
-    pxPerMm,
-    (xMm) => ringDirection(rings, xMm, heightMm / 2).acrossRad,
-  );
+  const widths = ringWidths(bandBelow(plane, slowMm * pxPerMm), pxPerMm, rings);
   const onFace = (yMm: number) =>
     anglesAlong(rings, widthMm, yMm, Math.max(3, Math.round(widthMm / 2))).map((a) => a.angleDeg);
   progress?.(1, 'done');

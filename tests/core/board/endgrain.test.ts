@@ -12,6 +12,7 @@ import { endgrainPanel } from '../../../src/core/pipeline/endgrainPanel.js';
 import { createRandom } from '../../../src/core/random/createRandom.js';
 import { drawEndGrain } from '../../../src/core/wood/drawEndGrain.js';
 import type { EndGrainSpec } from '../../../src/core/wood/endGrainSpec.js';
+import type { EndGrainTruth } from '../../../src/core/wood/endGrainTruth.js';
 import { expectFinite } from '../pipeline/expectFinite.js';
 
 const pxPerMm = 6;
@@ -36,6 +37,18 @@ function read(spec: EndGrainSpec) {
   );
   const rmsDeg = Math.sqrt(squares.reduce((a, b) => a + b, 0) / squares.length);
   return { result, truth, rmsDeg };
+}
+
+/** The model's median ring, every ring counted once: places weigh by 1 / width. */
+function medianRingMm(truth: EndGrainTruth): number {
+  const widths: number[] = [];
+  for (let x = 2; x < truth.widthMm; x += 0.7) {
+    for (let y = 2; y < truth.thicknessMm; y += 3) widths.push(truth.ringWidthMm(x, y));
+  }
+  widths.sort((a, b) => a - b);
+  const half = widths.reduce((sum, w) => sum + 1 / w, 0) / 2;
+  let sum = 0;
+  return widths.find((w) => (sum += 1 / w) > half)!;
 }
 
 describe('a family of rings', () => {
@@ -167,6 +180,8 @@ describe('endgrainPanel', () => {
     expect(off).toBeLessThan(0.1 * Math.hypot(65 - truth.pith.xMm, 14 - truth.pith.yMm));
     expect(result.cupping!.hollow).toBe('top');
     expect(result.sawMarks).toBe(false);
+    expect(result.ringWidthMm.median! / medianRingMm(truth)).toBeGreaterThan(0.88);
+    expect(result.ringWidthMm.median! / medianRingMm(truth)).toBeLessThan(1.12);
   });
 
   it('reads faint rings through saw marks, stain and cracks', () => {
@@ -180,6 +195,8 @@ describe('endgrainPanel', () => {
     } as const;
     const { result, truth } = read({ board, sawMarks: 1, stain: 1, cracks: 4 });
     expect(result.sawMarks).toBe(true);
+    expect(result.ringWidthMm.median! / medianRingMm(truth)).toBeGreaterThan(0.85);
+    expect(result.ringWidthMm.median! / medianRingMm(truth)).toBeLessThan(1.15);
     const off = Math.hypot(result.pith!.xMm - truth.pith.xMm, result.pith!.yMm - truth.pith.yMm);
     expect(off).toBeLessThan(4);
     const clear = result.ringAngle.filter(({ xMm }) => Math.abs(xMm - truth.pith.xMm) > 10);
