@@ -69,5 +69,7 @@ function anglesText(groups: readonly EndgrainGroup[]): string {
   const far = rows.filter((row) => row.atLeastMm !== null);
   const held = far.filter((row) => row.distanceMm >= row.atLeastMm!);
   const least = far.length ? ` 'At least so far' held for ${held.length} of ${far.length}.` : '';
-  return `All ends: ring angle RMSE ${rms(clear).toFixed(2)} deg clear of the pith (10 mm), ${rms(all.map((a) => a.off)).toFixed(2)} deg with what lies nearer; worst end ${perEnd.at(-1)!.toFixed(1)} deg; unread ${rows.filter((row) => row.angles.length === 0).length} of ${rows.length}.${least} Median time ${median(rows.map((row) => row.seconds)).toFixed(1)} s an end.`;
+  const ratios = rows.flatMap((row) => (row.widthRatio === null ? [] : [row.widthRatio - 1]));
+  const saw = rows.filter((row) => row.sawMarks).length;
+  return `All ends: ring angle RMSE ${rms(clear).toFixed(2)} deg clear of the pith (10 mm), ${rms(all.map((a) => a.off)).toFixed(2)} deg with what lies nearer; worst end ${perEnd.at(-1)!.toFixed(1)} deg; unread ${rows.filter((row) => row.angles.length === 0).length} of ${rows.length}.${least} Saw marks found in ${saw} of ${rows.length}. Median ring width off the model's by ${(100 * rms(ratios)).toFixed(0)} % rms (${ratios.length} of ${rows.length} told). Median time ${median(rows.map((row) => row.seconds)).toFixed(1)} s an end.`;
 }

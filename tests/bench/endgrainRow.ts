@@ -22,6 +22,9 @@ export interface EndgrainRow {
     readonly nearMm: number;
   }[];
   readonly seconds: number;
+  readonly sawMarks: boolean;
+  /** Median ring width over the model's; null where none was read. */
+  readonly widthRatio: number | null;
 }
 
 const pxPerMm = 7;
@@ -47,7 +50,24 @@ export function endgrainRow(spec: EndGrainSpec): EndgrainRow {
       nearMm: far({ xMm, yMm: heightMm / 2 }),
     })),
     seconds,
+    sawMarks: result.sawMarks,
+    widthRatio: result.ringWidthMm.median && result.ringWidthMm.median / medianRingMm(truth),
   };
+}
+
+/** The model's median ring, every ring counted once: places weigh by 1 / width. */
+function medianRingMm({ widthMm, thicknessMm, ringWidthMm }: EndGrainTruth): number {
+  const widths: number[] = [];
+  for (let x = 2; x < widthMm; x += 0.7) {
+    for (let y = 2; y < thicknessMm; y += 3) widths.push(ringWidthMm(x, y));
+  }
+  widths.sort((a, b) => a - b);
+  let left = widths.reduce((sum, w) => sum + 1 / w, 0) / 2;
+  for (const w of widths) {
+    left -= 1 / w;
+    if (left <= 0) return w;
+  }
+  return Number.NaN;
 }
 
 /** The pith by the same least squares from exact directions on a 5 mm grid. */
