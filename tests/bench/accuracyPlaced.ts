@@ -33,9 +33,8 @@ export function placedSeams({ photo, truth, spec }: BenchPanel): PlacedSeam[] {
       if (offsetMm === null) return [];
       const true_ = trueOffset({ photo, truth, spec }, k, atMm);
       const s = true_.spacingMm;
-      const wrapped = true_.offsetMm - s * Math.round(true_.offsetMm / s);
-      const error = offsetMm - wrapped;
-      const plain = Math.abs(wrapped) < 0.4 * s;
+      const error = offsetMm - true_.wrappedMm;
+      const plain = Math.abs(true_.wrappedMm) < 0.4 * s;
       return [
         {
           wrappedMm: error - s * Math.round(error / s),

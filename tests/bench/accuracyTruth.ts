@@ -92,8 +92,10 @@ function crossingAt(truth: BenchPanel['truth'], seam: SeamSpec, x: number, y: nu
 }
 
 /**
- * True offset of the lines at a seam point: how far across the grain side B's wood lies from
- * side A's, from the difference of ring ages over their slope, mm; with the local spacing.
+ * True offset of the lines at a seam point, mm across the grain: how far side B's wood lies from
+ * side A's (`offsetMm`, from the difference of ring ages over their slope), and how far each line
+ * of A lies from the nearest line of B (`wrappedMm`, from the part of a ring that the two differ
+ * by: rings are not all of one width, so the first modulo a spacing is not the second).
  */
 export function trueOffset({ truth, spec }: BenchPanel, k: number, atMm: number) {
   const { pieceA, pieceB, line } = spec.seams[k];
@@ -107,9 +109,12 @@ export function trueOffset({ truth, spec }: BenchPanel, k: number, atMm: number)
   const age = (sign: number) =>
     truth.ringLineOfPiece(pieceA, x + sign * h * nx, y + sign * h * ny).ageMm;
   const slope = (age(1) - age(-1)) / (2 * h);
+  const spacingMm = Math.sqrt(a.spacingMm * b.spacingMm);
+  const rings = b.ring - a.ring;
   return {
     offsetMm: (b.ageMm - a.ageMm) / slope,
-    spacingMm: Math.sqrt(a.spacingMm * b.spacingMm),
+    wrappedMm: Math.sign(slope) * (rings - Math.round(rings)) * spacingMm,
+    spacingMm,
     angleRad: a.angleRad,
     turnRad: Math.abs(Math.sin(b.angleRad - a.angleRad)),
   };

@@ -30,10 +30,12 @@ export function createPanelTruth(
     const dy = line.du * b + line.dv * e;
     const { innerMm } = board.field.rings;
     const ring = ringIndexAt(board.field.rings, line.ageMm);
+    const widthMm = innerMm[ring + 1]! - innerMm[ring]!;
     return {
       angleRad: wrapHalfTurnRad(Math.atan2(dx, -dy)),
-      spacingMm: (innerMm[ring + 1]! - innerMm[ring]!) / Math.hypot(dx, dy),
+      spacingMm: widthMm / Math.hypot(dx, dy),
       ageMm: line.ageMm,
+      ring: ring + (line.ageMm - innerMm[ring]!) / widthMm,
     };
   };
   const fibreAngleRad = (x: number, y: number) => {

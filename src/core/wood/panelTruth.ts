@@ -37,10 +37,18 @@ export interface PanelTruth {
   fibreAngleRad(xMm: number, yMm: number): number;
   /** Which piece covers the point, -1 for none. */
   pieceAt(xMm: number, yMm: number): number;
-  /** Ring line of piece `piece` continued to the point, whether or not it covers it. */
+  /**
+   * Ring line of piece `piece` continued to the point, whether or not it covers it. `ring` counts
+   * rings from the pith, with the part of the ring that lies below the point.
+   */
   ringLineOfPiece(
     piece: number,
     xMm: number,
     yMm: number,
-  ): { readonly angleRad: number; readonly spacingMm: number; readonly ageMm: number };
+  ): {
+    readonly angleRad: number;
+    readonly spacingMm: number;
+    readonly ageMm: number;
+    readonly ring: number;
+  };
 }

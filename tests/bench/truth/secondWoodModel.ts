@@ -166,10 +166,12 @@ function truthOf(spec: PanelSpec, fields: readonly SecondField[]): PanelTruth {
     const dy = point.fx * p.b + point.fy * p.e;
     const ageMm = point.f;
     const level = levelBelow(field.levels, ageMm);
+    const widthMm = field.levels[level + 1]! - field.levels[level]!;
     return {
       angleRad: wrapHalfTurnRad(Math.atan2(dx, -dy)),
-      spacingMm: (field.levels[level + 1]! - field.levels[level]!) / Math.hypot(dx, dy),
+      spacingMm: widthMm / Math.hypot(dx, dy),
       ageMm,
+      ring: level + (ageMm - field.levels[level]!) / widthMm,
     };
   };
   const angle = (x: number, y: number) => {

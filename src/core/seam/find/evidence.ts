@@ -1,5 +1,7 @@
 import { binMaxima } from './binMaxima.js';
+import { discordSurprise } from './discordSurprise.js';
 import type { LineScan } from './lineScan.js';
+import { pooledSurprise } from './pooledSurprise.js';
 import type { SeamMaps } from './seamMaps.js';
 import { tailScale } from './tailScale.js';
 import { whiten } from './whiten.js';
@@ -8,8 +10,8 @@ import { whiten } from './whiten.js';
 export interface BoardScale {
   /** Median of each cue over the region's lines, and half of its 16..84 % range. */
   readonly cues: readonly { readonly middle: number; readonly spread: number }[];
-  /** Per channel the inverse correlation of its cues, and median and tail of its strength. */
-  readonly channels: readonly ChannelScale[];
+  /** Per signed channel the inverse correlation of its cues, and median and tail of its strength. */
+  readonly signed: readonly ChannelScale[];
 }
 
 interface ChannelScale {
@@ -18,14 +20,8 @@ interface ChannelScale {
   readonly tail: number;
 }
 
-/** Cues that speak of the same thing are judged together: a break, a thin line, a colour step. */
-export const channels: readonly (readonly string[])[] = [
-  ['breakFine'],
-  ['breakCoarse'],
-  ['breakCarried'],
-  ['ridge'],
-  ['lightness', 'a', 'b'],
-];
+/** Signed cues that speak of the same thing are judged together: a thin line, a colour step. */
+const signedChannels: readonly (readonly string[])[] = [['ridge'], ['lightness', 'a', 'b']];
 
 /** Learns the board's own scale from the lines of its own scan. */
 export function boardScale(
@@ -39,35 +35,40 @@ export function boardScale(
     const at = (q: number) => sorted[Math.min(sorted.length - 1, Math.floor(q * sorted.length))];
     return { middle: at(0.5), spread: (at(0.84) - at(0.16)) / 2 + 1e-9 };
   });
-  const scales = channels.map((channel) => {
+  const signed = signedChannels.map((channel) => {
     const z = standardised(maps, scan, cues, channel);
     const inverse = z.length > 1 ? whiten(z) : [[1]];
     const maxima = binMaxima(strength(z, inverse), scan.rows, binRows, edgeRows);
     return { inverse, ...tailScale(maxima.map((m) => m.value)) };
   });
-  return { cues, channels: scales };
+  return { cues, signed };
 }
 
 /**
- * Evidence of a break in constancy per line, in units of the board's own lines.
+ * Evidence of a joint per line: its channels' surprises pooled (`pooledSurprise`), falling off as
+ * exp(-evidence) among lines with no joint.
  *
- * With z a channel's cues over the board's own spread (an unsigned cue counts from 0 up), its
- * strength is T2 = z' C^-1 z, C the cues' correlation on this board, and its surprise
- * s = max(0, T2 - median) / tail, which falls off as exp(-s) among the board's own lines; the
- * evidence is the sum of the surprises. A board full of dark lines thus forgives dark lines.
+ * Discord is a likelihood ratio against the wood beside the line and carries its own scale
+ * (`discordSurprise`). For a signed channel, z its cues over the board's own spread and C their
+ * correlation on this board, T2 = z' C^-1 z and s = max(0, T2 - median) / tail: a board full of
+ * dark lines forgives dark lines.
  */
 export function evidence(maps: SeamMaps, scan: LineScan, scale: BoardScale): Float32Array {
-  const out = new Float32Array(scan.sum[0].length);
-  channels.forEach((channel, k) => {
-    const { inverse, median, tail } = scale.channels[k];
+  const tilts = scan.slopes.length;
+  const signed = signedChannels.map((channel, k) => {
+    const { inverse, median, tail } = scale.signed[k];
     const t2 = strength(standardised(maps, scan, scale.cues, channel), inverse);
-    for (let i = 0; i < out.length; i++) {
-      const surprise = (t2[i] - median) / tail;
-      if (surprise > 0 || Number.isNaN(surprise)) out[i] += surprise;
-    }
+    return t2.map((t) => (t < median ? 0 : (t - median) / tail));
   });
-  return out;
+  return scan.sum[cueIndex(maps, 'discord')].map((ratio, i) =>
+    pooledSurprise(
+      discordSurprise(ratio, tilts),
+      signed.map((s) => s[i]),
+    ),
+  );
 }
+
+const cueIndex = (maps: SeamMaps, name: string) => maps.cues.findIndex((cue) => cue.cue === name);
 
 function standardised(
   maps: SeamMaps,
@@ -76,13 +77,9 @@ function standardised(
   channel: readonly string[],
 ): Float32Array[] {
   return channel.map((name) => {
-    const k = maps.cues.findIndex((cue) => cue.cue === name);
+    const k = cueIndex(maps, name);
     const { middle, spread } = cues[k];
-    const signed = maps.cues[k].signed;
-    return scan.sum[k].map((value) => {
-      const z = (value - middle) / spread;
-      return signed || !(z < 0) ? z : 0;
-    });
+    return scan.sum[k].map((value) => (value - middle) / spread);
   });
 }
 

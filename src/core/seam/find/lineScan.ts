@@ -20,23 +20,31 @@ export interface LineScan {
 /**
  * Sums the cues along all lines that cross the region at `slopes`, one line per row at mid-width.
  *
- * Unsigned cues: sum w v / sqrt(sum w^2), so that a line is judged by the places where it could
- * show. Signed cues: mean. Lines that leave the region for more than a fifth of their length
- * stay NaN.
+ * Log likelihood ratios are summed, signed cues averaged. Lines that leave the region stay NaN.
  *
+ * @param edgeRows lines that come nearer to the region's first or last row stay NaN.
  * @param rowShift optional: rows by which each column is displaced (for the shuffled null).
  */
 export function lineScan(
   maps: SeamMaps,
   region: CellRegion,
   slopes: readonly number[],
+  edgeRows = 0,
   rowShift?: Int32Array,
 ): LineScan {
   const rows = region.row1 - region.row0;
   const sum = maps.cues.map((cue) => {
     const out = new Float32Array(slopes.length * rows);
     slopes.forEach((slope, t) => {
-      sumTilted(maps, cue, region, slope, rowShift, out.subarray(t * rows, (t + 1) * rows));
+      sumTilted(
+        maps,
+        cue,
+        region,
+        slope,
+        edgeRows,
+        rowShift,
+        out.subarray(t * rows, (t + 1) * rows),
+      );
     });
     return out;
   });
@@ -48,18 +56,18 @@ function sumTilted(
   cue: CueMap,
   region: CellRegion,
   slope: number,
+  edgeRows: number,
   rowShift: Int32Array | undefined,
   out: Float32Array,
 ): void {
   const rows = out.length;
-  const squares = new Float32Array(rows);
   const counts = new Uint16Array(rows);
   const middle = (region.col0 + region.col1 - 1) / 2;
-  const { value, weight } = cue;
+  const { value } = cue;
   for (let c = region.col0; c < region.col1; c++) {
     const lean = Math.round(slope * (c - middle));
-    const from = Math.max(0, -lean);
-    const to = Math.min(rows, rows - lean);
+    const from = Math.max(0, edgeRows - lean);
+    const to = Math.min(rows, rows - edgeRows - lean);
     const turn = rowShift ? rowShift[c] : 0;
     // Rows beyond the region's end come back in at its start: two runs without a test inside.
     const wrap = Math.min(to, Math.max(from, rows - lean - turn));
@@ -69,23 +77,14 @@ function sumTilted(
   }
   function add(start: number, from: number, to: number): void {
     let i = start + from * maps.columns;
-    if (weight) {
-      for (let r = from; r < to; r++, i += maps.columns) {
-        const w = weight[i];
-        out[r] += w * value[i];
-        squares[r] += w * w;
-        counts[r]++;
-      }
-    } else {
-      for (let r = from; r < to; r++, i += maps.columns) {
-        out[r] += value[i];
-        counts[r]++;
-      }
+    for (let r = from; r < to; r++, i += maps.columns) {
+      out[r] += value[i];
+      counts[r]++;
     }
   }
-  const least = 0.8 * (region.col1 - region.col0);
+  const least = region.col1 - region.col0;
   for (let r = 0; r < rows; r++) {
     if (counts[r] < least) out[r] = Number.NaN;
-    else out[r] /= weight ? Math.sqrt(squares[r]) + 1e-6 : counts[r];
+    else if (cue.cue !== 'discord') out[r] /= counts[r];
   }
 }

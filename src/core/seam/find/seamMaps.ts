@@ -1,22 +1,17 @@
-import { gaussianGradient } from '../../filter/gaussianGradient.js';
 import type { BlockTensor } from '../../grain/blockTensor.js';
 import type { Plane } from '../../image/plane.js';
 import type { PanelPlanes } from '../seamWood.js';
-import { breakMaps } from './breakMaps.js';
-import { carriedMap } from './carriedMap.js';
 import { colourStepMaps } from './colourStepMaps.js';
 import { columnMeans } from './columnMeans.js';
-import { twoSidedDirection } from './direction.js';
+import { discordMap } from './discordMap.js';
+import { excessMap } from './excessMap.js';
 import { ridgeMap } from './ridgeMap.js';
 
 /** One cue in cells of columnMm along the seam by 1 / rowsPerMm across: index row * columns + column. */
 export interface CueMap {
-  readonly cue: 'breakFine' | 'breakCoarse' | 'breakCarried' | 'ridge' | 'lightness' | 'a' | 'b';
-  /** Signed cues count only when they keep their sign along the whole line. */
-  readonly signed: boolean;
+  /** `discord` is a log likelihood ratio and sums over a line; the others are signed and averaged. */
+  readonly cue: 'discord' | 'ridge' | 'lightness' | 'a' | 'b';
   readonly value: Float32Array;
-  /** Weight of each cell, 0..1: how much of the cue a seam could show there. */
-  readonly weight: Float32Array | null;
 }
 
 /** What speaks for a seam at every place of the panel, for seams along x. */
@@ -50,12 +45,8 @@ export function seamMaps(
   const columnPx = cellPx * cellsPerColumn;
   const columns = Math.max(1, Math.floor(reduced.width / columnPx));
   const columnMm = columnPx / pxPerMm;
-  const fineSlope = gaussianGradient(reduced, Math.max(0.8, 0.35 * pxPerMm));
-  const coarseSlope = gaussianGradient(reduced, pxPerMm);
-  const grain = twoSidedDirection(blocks, pxPerMm);
-  const fine = breakMaps(fineSlope, grain, pxPerMm, { innerMm: 1.5, cellPx, columns });
-  const coarse = breakMaps(coarseSlope, grain, pxPerMm, { innerMm: 3, cellPx, columns });
-  const carried = carriedMap(reduced, pxPerMm, grain, cellPx, columns);
+  const bands = discordMap(reduced, pxPerMm, blocks, columnPx, columns);
+  const excess = bands.map((band) => excessMap(band, columns, pxPerMm));
   const means = columnMeans(reduced, columnPx, columns);
   const ridge = ridgeMap(means, pxPerMm);
   const [lightness, a, b] = colourStepMaps(planes, columns, columnMm, reduced.height, pxPerMm);
@@ -65,13 +56,11 @@ export function seamMaps(
     columnMm,
     rowsPerMm: pxPerMm,
     cues: [
-      { cue: 'breakFine', signed: false, ...fine },
-      { cue: 'breakCoarse', signed: false, ...coarse },
-      { cue: 'breakCarried', signed: false, ...carried },
-      { cue: 'ridge', signed: true, value: ridge, weight: null },
-      { cue: 'lightness', signed: true, value: lightness, weight: null },
-      { cue: 'a', signed: true, value: a, weight: null },
-      { cue: 'b', signed: true, value: b, weight: null },
+      { cue: 'discord', value: excess[0].map((_, i) => excess.reduce((sum, e) => sum + e[i], 0)) },
+      { cue: 'ridge', value: ridge },
+      { cue: 'lightness', value: lightness },
+      { cue: 'a', value: a },
+      { cue: 'b', value: b },
     ],
   };
 }

@@ -1,10 +1,11 @@
 import type { RandomSource } from '../../random/randomSource.js';
 import { type BinMaximum, binMaxima } from './binMaxima.js';
-import { type BoardScale, boardScale, channels, evidence } from './evidence.js';
+import { type BoardScale, boardScale, evidence } from './evidence.js';
 import { familyP } from './familyP.js';
 import { type CellRegion, lineScan } from './lineScan.js';
 import { poolP } from './poolP.js';
 import type { SeamMaps } from './seamMaps.js';
+import { withoutLine } from './withoutLine.js';
 
 /** The strongest candidate of a region and how often the same board does as well by chance. */
 export interface StrongestLine {
@@ -49,9 +50,10 @@ export function strongestLine(
   const bin = Math.max(2, Math.round(binMm * maps.rowsPerMm));
   if (columns < 3 || rows < 2 * edge + 8 * bin) return null;
   const slopes = slopesAround(maps, columns, 0, tiltRad);
-  const scan = lineScan(maps, region, slopes);
+  const scan = lineScan(maps, region, slopes, edge);
   const scale = boardScale(maps, scan, bin, edge);
-  const peers = binMaxima(evidence(maps, scan, scale), rows, bin, edge);
+  const here = evidence(maps, scan, scale);
+  const peers = binMaxima(here, rows, bin, edge);
   if (peers.length === 0) return null;
   const top = peers.reduce((a, b) => (b.value > a.value ? b : a));
   const slope = slopes[top.tilt];
@@ -62,18 +64,46 @@ export function strongestLine(
       return own[Math.min(rows - 1, Math.max(0, Math.round(row)))] || 0;
     }),
   );
-  const line = { region, row: region.row0 + top.row, slope, evidence: top.value, weakestQuarter };
-  const pPeers = familyP(top.value, peers.length, channels.length);
+  const placed = placeOf(here, rows, slopes, top, bin / 2);
+  const line = {
+    region,
+    row: region.row0 + placed.row,
+    slope: placed.slope,
+    evidence: top.value,
+    weakestQuarter,
+  };
+  const pPeers = familyP(top.value, peers.length);
   if (pPeers > worthAShuffle) return { ...line, p: pPeers };
-  const judge = (pool: BinMaximum[]) =>
-    poolP(
-      pool.map((m) => m.value),
-      top.value,
-      peers.length,
-    );
+  const judge = (pool: BinMaximum[]) => poolP(pool, top.value, peers.length);
   const pTilted = judge(tiltedLines(maps, region, columns, tiltRad, scale, bin, edge));
-  const pShuffled = judge(shuffledLines(maps, region, slopes, scale, bin, edge, random));
+  const rest = withoutLine(maps, region, line.row, line.slope, bin);
+  const pShuffled = judge(shuffledLines(rest, region, slopes, scale, bin, edge, random));
   return { ...line, p: Math.max(pPeers, pTilted, pShuffled) };
+}
+
+/** Evidence is worth this many nats of likelihood where lines near each other are weighed. */
+const evidencePerNat = 3;
+
+/** Where the line most likely runs: the mean of the lines close to the strongest, weighed by evidence. */
+function placeOf(
+  values: Float32Array,
+  rows: number,
+  slopes: readonly number[],
+  top: BinMaximum,
+  reachRows: number,
+): { readonly row: number; readonly slope: number } {
+  let [w, row, slope] = [0, 0, 0];
+  const [from, to] = [Math.max(0, top.row - reachRows), Math.min(rows - 1, top.row + reachRows)];
+  slopes.forEach((tilt, t) => {
+    for (let r = Math.ceil(from); r <= to; r++) {
+      const q = Math.exp((values[t * rows + r] - top.value) / evidencePerNat);
+      if (Number.isNaN(q)) continue;
+      w += q;
+      row += q * r;
+      slope += q * tilt;
+    }
+  });
+  return { row: row / w, slope: slope / w };
 }
 
 /** Half of the tilts serve for the witnesses: neighbours say nearly the same. */
@@ -118,6 +148,7 @@ function tiltedLines(
       maps,
       region,
       everySecond(slopesAround(maps, columns, middleRad, tiltRad)),
+      edge,
     );
     return binMaxima(evidence(maps, scan, scale), rows, bin, edge);
   });
@@ -140,7 +171,7 @@ function shuffledLines(
       const first = (c - region.col0) % perBlock === 0;
       shift[c] = first ? random.integer(rows) : shift[c - 1];
     }
-    const scan = lineScan(maps, region, everySecond(slopes), shift);
+    const scan = lineScan(maps, region, everySecond(slopes), edge, shift);
     return binMaxima(evidence(maps, scan, scale), rows, bin, edge);
   }).flat();
 }

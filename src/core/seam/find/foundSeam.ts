@@ -1,0 +1,8 @@
+import type { LineMm } from '../../results/scoreResult.js';
+
+/** A seam that the photo shows, with the chance of such a break where there is none. */
+export interface FoundSeam {
+  readonly kind: 'rip' | 'crosscut';
+  readonly line: LineMm;
+  readonly p: number;
+}

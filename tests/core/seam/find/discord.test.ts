@@ -1,0 +1,126 @@
+import { describe, expect, it } from 'vitest';
+import { createPlane, type Plane } from '../../../../src/core/image/plane.js';
+import { createRandom } from '../../../../src/core/random/createRandom.js';
+import { carriedBlocks } from '../../../../src/core/seam/carriedBlocks.js';
+import { discordMap } from '../../../../src/core/seam/find/discordMap.js';
+import { excessMap } from '../../../../src/core/seam/find/excessMap.js';
+import { openGaps } from '../../../../src/core/seam/find/openGaps.js';
+import { sideDirections } from '../../../../src/core/seam/find/sideDirections.js';
+import { withoutLine } from '../../../../src/core/seam/find/withoutLine.js';
+
+const pxPerMm = 3;
+const columnPx = 16;
+
+/** Straight lines at an angle, 100 x 60 mm; below row `at` moved by `shiftMm` across the grain. */
+function grating(angleRad: number, at: number, shiftMm: number): Plane {
+  const plane = createPlane(300, 180);
+  const random = createRandom(1);
+  for (let y = 0; y < plane.height; y++) {
+    for (let x = 0; x < plane.width; x++) {
+      const across = (y * Math.cos(angleRad) - x * Math.sin(angleRad)) / pxPerMm;
+      const u = across + (y >= at ? shiftMm : 0);
+      plane.data[y * plane.width + x] =
+        0.1 * Math.sin((2 * Math.PI * u) / 2.5) + 0.01 * random.normal();
+    }
+  }
+  return plane;
+}
+
+/** Log likelihood ratio of every row, summed over its cells. */
+function rowRatios(plane: Plane): number[] {
+  const columns = Math.floor(plane.width / columnPx);
+  const bands = discordMap(plane, pxPerMm, carriedBlocks(plane, pxPerMm), columnPx, columns);
+  const excess = bands.map((band) => excessMap(band, columns, pxPerMm));
+  return Array.from({ length: plane.height }, (_, y) =>
+    excess.reduce(
+      (sum, e) => sum + e.subarray(y * columns, (y + 1) * columns).reduce((a, b) => a + b, 0),
+      0,
+    ),
+  );
+}
+
+describe('discord', () => {
+  const steep = (20 * Math.PI) / 180;
+
+  it('speaks against a joint wherever lines run through', () => {
+    const ratios = rowRatios(grating(steep, 90, 0)).slice(24, -24);
+    expect(Math.max(...ratios)).toBeLessThan(0);
+  });
+
+  it('speaks for a joint where lines step by half a spacing, and only there', () => {
+    const ratios = rowRatios(grating(steep, 90, 1.25));
+    const top = ratios.indexOf(Math.max(...ratios));
+    expect(ratios[top]!).toBeGreaterThan(3);
+    expect(Math.abs(top - 90)).toBeLessThanOrEqual(pxPerMm);
+    const away = ratios.filter((_, y) => Math.abs(y - 90) > 3 * pxPerMm && y > 24 && y < 156);
+    expect(Math.max(...away)).toBeLessThan(0);
+  });
+
+  it('says nothing either way where no line crosses', () => {
+    const ratios = rowRatios(grating(0, 90, 1.25)).slice(24, -24);
+    expect(Math.max(...ratios.map(Math.abs))).toBeLessThan(1);
+  });
+});
+
+describe('sideDirections', () => {
+  it('reads each side for itself: 10 deg above, -10 deg below', () => {
+    const angle = (10 * Math.PI) / 180;
+    const [up, down] = [grating(angle, 999, 0), grating(-angle, 999, 0)];
+    up.data.set(down.data.subarray(90 * 300), 90 * 300);
+    const blocks = carriedBlocks(up, pxPerMm);
+    const edge = Math.round(90 / pxPerMm / blocks.stepMm);
+    for (const side of [-1, 1] as const) {
+      const { cos, sin, columns } = sideDirections(blocks, side);
+      const i = edge * columns + (columns >> 1);
+      const read = Math.atan2(sin[i]! * Math.sign(cos[i]!), Math.abs(cos[i]!));
+      expect(Math.abs(read + side * angle)).toBeLessThan((1.5 * Math.PI) / 180);
+    }
+  });
+});
+
+describe('openGaps', () => {
+  /** Wood with a black stripe from x0 to x1 mm at y, as wide as `widthMm`. */
+  function slotted(x0: number, x1: number, yMm: number, widthMm: number): Plane {
+    const plane = grating(0.05, 999, 0);
+    for (let y = 0; y < plane.height; y++) {
+      if (Math.abs((y + 0.5) / pxPerMm - yMm) > widthMm / 2) continue;
+      plane.data.fill(-2.5, y * 300 + x0 * pxPerMm, y * 300 + x1 * pxPerMm);
+    }
+    return plane;
+  }
+
+  it('finds a reveal from end to end', () => {
+    for (const widthMm of [0.7, 3.7]) {
+      const gaps = openGaps(slotted(20, 80, 30, widthMm), pxPerMm);
+      expect(gaps).toHaveLength(1);
+      const { x1Mm, x2Mm, y1Mm, y2Mm } = gaps[0]!;
+      expect(Math.abs(x1Mm - 20)).toBeLessThanOrEqual(3);
+      expect(Math.abs(x2Mm - 80)).toBeLessThanOrEqual(3);
+      expect(Math.abs((y1Mm + y2Mm) / 2 - 30)).toBeLessThan(0.5);
+    }
+  });
+
+  it('finds none in wood, none in a spot, none in a dark ground', () => {
+    expect(openGaps(grating(0.05, 999, 0), pxPerMm)).toEqual([]);
+    expect(openGaps(slotted(40, 50, 30, 2), pxPerMm)).toEqual([]);
+    expect(openGaps(slotted(20, 80, 30, 20), pxPerMm)).toEqual([]);
+  });
+});
+
+describe('withoutLine', () => {
+  it('shows what lies beside the line in its place and leaves the rest', () => {
+    const value = new Float32Array(4 * 60);
+    value.fill(7, 4 * 30, 4 * 31);
+    const maps = {
+      columns: 4,
+      rows: 60,
+      columnMm: 5,
+      rowsPerMm: 3,
+      cues: [{ cue: 'ridge', value }],
+    };
+    const region = { col0: 0, col1: 3, row0: 0, row1: 60 };
+    const rest = withoutLine(maps as never, region, 30, 0, 2).cues[0]!.value;
+    // The last column lies outside the region.
+    expect([...rest.subarray(4 * 30, 4 * 31)]).toEqual([0, 0, 0, 7]);
+  });
+});
