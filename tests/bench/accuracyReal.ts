@@ -10,6 +10,7 @@ import { panelPlanes } from '../../src/core/seam/panelPlanes.js';
 import { bootstrap, sharePercent } from './accuracyIntervals.js';
 import { photoOf } from './accuracyPanels.js';
 import { type AccuracyRow, accuracyRow } from './accuracyRow.js';
+import { fetchDebianFile } from './fetchDebianFile.js';
 
 /** The photos' scale is not known; 4 px/mm is an assumption. */
 const pxPerMm = 4;
@@ -17,6 +18,19 @@ const section = 'Real photographs, 4 px/mm assumed';
 
 const shared = process.env.SEAMGRAIN_PHOTOS ?? join('..', 'shared', 'photos');
 const fetched = join('out', 'bench', 'photos');
+
+const textures =
+  '/usr/lib/x86_64-linux-gnu/qt5/examples/qt3d/exampleresources/assets/textures/american_walnut_crown_cut';
+
+/** Photographs that Debian's packages carry, fetched when the bench runs. */
+const debian = [
+  ['libelementary-data', '/usr/share/elementary/images/wood_01.jpg', 'wood_01.jpg'],
+  [
+    'qt3d5-examples',
+    `${textures}/american_walnut_crown_cut_basecolor.png`,
+    'american_walnut_crown_cut_basecolor.png',
+  ],
+] as const;
 
 /** Continuous wood to cut; `upright` grain is turned to run along x. */
 const whole = [
@@ -43,6 +57,7 @@ const jointed = [
 export async function accuracyReal(places: number) {
   const rows: AccuracyRow[] = [];
   const notes: string[] = [];
+  for (const [from, path, name] of debian) fetchDebianFile(from, path, join(fetched, name));
   for (const { file, upright, from } of whole) {
     if (!existsSync(file)) {
       notes.push(`Not measured: ${file} is absent (it comes from ${from}).`);

@@ -15,7 +15,15 @@ interface Axe {
 let bench: Bench;
 let picture: { name: string; mimeType: string; buffer: Buffer };
 let axeSource: string;
-const pages = ['Panel', 'Joints', 'Before the rip', 'Candidates', 'Boards', 'End grain', 'Shop sheet'];
+const pages = [
+  'Panel',
+  'Joints',
+  'Before the rip',
+  'Candidates',
+  'Boards',
+  'End grain',
+  'Shop sheet',
+];
 
 async function seriousFaults(page: Page): Promise<string[]> {
   await page.evaluate(axeSource);
