@@ -4,14 +4,16 @@ import type { PanelPhoto } from '../image/panelPhoto.js';
 import type { Progress } from '../progress.js';
 import { createRandom } from '../random/createRandom.js';
 import type { LineMm, ScoreResult, SeamResult } from '../results/scoreResult.js';
+import { closedGap, isOpenGap } from '../seam/closedGap.js';
 import { findSeams } from '../seam/find/findSeams.js';
 import { lineMeasures } from '../seam/lineMeasures.js';
 import { keptWindows, ownLines } from '../seam/ownLines.js';
 import { panelPlanes } from '../seam/panelPlanes.js';
 import { type SeamFrame, seamFrame } from '../seam/seamFrame.js';
+import { seamGlueLine } from '../seam/seamGlueLine.js';
 import { seamReach } from '../seam/seamReach.js';
 import { seamResult } from '../seam/seamResult.js';
-import { type PanelPlanes, seamWood } from '../seam/seamWood.js';
+import { type PanelPlanes, type SeamWood, seamWood } from '../seam/seamWood.js';
 import { checkPlacedSeams } from './checkPlacedSeams.js';
 import { photoNotes } from './photoNotes.js';
 import type { ScoreOptions } from './scoreOptions.js';
@@ -88,11 +90,16 @@ function scoreJoint(
     others.every(
       (other) => distanceToSegment(...panelPoint(frame, atMm, etaMm), other) > clearOfJointMm,
     );
-  const whole = lineMeasures(wood, 0, windowMm);
-  const seam = keptWindows(whole, (atMm) => !marked(atMm, 0)) ?? whole;
-  const own = ownLines(wood, reach, windowMm, clear);
+  const read = (side: SeamWood) => {
+    const whole = lineMeasures(side, 0, windowMm);
+    const seam = keptWindows(whole, (atMm) => !marked(atMm, 0)) ?? whole;
+    return { seam, own: ownLines(side, reach, windowMm, clear) };
+  };
+  const plain = read(wood);
+  const glueLine = seamGlueLine(plain.seam, plain.own);
+  const measured = isOpenGap(glueLine) ? { ...read(closedGap(wood)), openGap: glueLine } : plain;
   const id = `joint ${k + 1}`;
-  return seamResult({ id, found, p, line, frame, seam, own }, options.distanceMm);
+  return seamResult({ id, found, p, line, frame, ...measured }, options.distanceMm);
 }
 
 function panelPoint(frame: SeamFrame, atMm: number, etaMm: number): [number, number] {

@@ -21,15 +21,13 @@ export interface MeasuredSeam {
   readonly frame: SeamFrame;
   readonly seam: LineMeasures;
   readonly own: readonly LineMeasures[];
+  /** The dark of an open gap, where `seam` and `own` are read from the wood beside it (`closedGap`). */
+  readonly openGap?: SeamResult['glueLine'];
 }
 
 /** Nothing to speak of crosses a seam that passes less than this across the grain, mm. */
 const leastCrossedMm = 4;
 const farthestMm = 20_000;
-/** A line this dark and wide is no glue. */
-const openContrast = 0.5;
-const openWidthMm = 0.4;
-
 /** The contract's account of one seam for an eye at distanceMm. */
 export function seamResult(measured: MeasuredSeam, distanceMm: number): SeamResult {
   const { id, found, p, line, frame, seam, own } = measured;
@@ -45,9 +43,11 @@ export function seamResult(measured: MeasuredSeam, distanceMm: number): SeamResu
       'The boards beside this joint are too narrow to know their own figure; the score may be too high.',
     );
   }
-  const glueLine = seamGlueLine(seam, own);
-  if ((glueLine.contrast ?? 0) > openContrast && (glueLine.widthMm ?? 0) > openWidthMm) {
-    notes.push('The dark line along it is an open gap or a reveal, not a glue line.');
+  if (measured.openGap) {
+    notes.push(
+      'The dark line along it is an open gap or a reveal, not a glue line: it is meant to be seen and ' +
+        'does not count. The grain on its two sides is compared as if they were pushed together.',
+    );
   }
   const seen = seamVisibility(seam, own, distanceMm);
   const change = grainChange(seam, own);
@@ -63,7 +63,7 @@ export function seamResult(measured: MeasuredSeam, distanceMm: number): SeamResu
     offset: seamOffset(seam, own),
     lost: lost.lost,
     colourStep: { deltaE00: change && roundTo(change.deltaE00, 3) },
-    glueLine,
+    glueLine: measured.openGap ?? seamGlueLine(seam, own),
     windows: windowsOf(seam, seen),
     notes,
   };

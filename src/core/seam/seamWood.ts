@@ -63,7 +63,7 @@ export function seamWood(
 }
 
 /** Each side's own gradient products, one above the other. */
-function sideBlocks({ plane, pxPerMm, reachAMm }: SeamStrip): BlockTensor {
+export function sideBlocks({ plane, pxPerMm, reachAMm }: SeamStrip): BlockTensor {
   const seamRow = Math.round(reachAMm * pxPerMm);
   const sides = [rowsOf(plane, 0, seamRow), rowsOf(plane, seamRow, plane.height)]
     .filter((side) => side.height >= blockRowsPx(pxPerMm))

@@ -15,7 +15,9 @@ import { type GapSplit, splitAtGap } from './splitAtGap.js';
 import { maxTiltRad, type StrongestLine, strongestLine, usualTiltRad } from './strongestLine.js';
 
 /** A line is called a seam when the same board does as well by chance less often than this. */
-export const seamP = 0.006;
+export const seamP = 0.01;
+/** The rest of an open gap's line is one line, made by one cut: less is asked of it. */
+const restP = 0.02;
 const deepestCut = 8;
 /** Wood differs from its panel's mean by no more than this in log luminance (a factor of 2). */
 const woodContrast = 0.7;
@@ -55,7 +57,7 @@ export function findSeams(
   const open: { rect: Rectangle; depth: number }[] = [{ rect: whole, depth: 0 }];
   for (let part = open.pop(); part; part = open.pop()) {
     progress?.(0.7, 'looking for joints');
-    const split = splitAtGap(part.rect, gaps, along, across, seamP) ?? splitAtJoint(part.rect);
+    const split = splitAtGap(part.rect, gaps, along, across, restP) ?? splitAtJoint(part.rect);
     found.push(...split.seams);
     if (part.depth >= deepestCut) continue;
     for (const rect of split.parts) open.push({ rect, depth: part.depth + 1 });
