@@ -15,7 +15,7 @@ import { type GapSplit, splitAtGap } from './splitAtGap.js';
 import { maxTiltRad, type StrongestLine, strongestLine, usualTiltRad } from './strongestLine.js';
 
 /** A line is called a seam when the same board does as well by chance less often than this. */
-export const seamP = 0.01;
+export const seamP = 0.003;
 /** The rest of an open gap's line is one line, made by one cut: less is asked of it. */
 const restP = 0.02;
 const deepestCut = 8;
