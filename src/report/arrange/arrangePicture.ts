@@ -6,10 +6,9 @@ import { joinPieces } from '../draw/joinPieces.js';
 import { paint } from '../draw/paint.js';
 import type { Piece } from '../draw/piece.js';
 import { px } from '../draw/px.js';
-import { textPiece } from '../draw/textPiece.js';
 import type { Theme } from '../draw/theme.js';
 import { themes } from '../draw/themes.js';
-import { wrapText } from '../draw/wrapText.js';
+import { titlePiece } from '../draw/titlePiece.js';
 import { lengthRule } from '../score/lengthRule.js';
 import { scaleLegend } from '../score/scaleLegend.js';
 import { type ScoreFrame, scoreFrame } from '../score/scoreFrame.js';
@@ -67,16 +66,6 @@ export function arrangePicture(result: ArrangeResult, drawing: ArrangeDrawing): 
   const paper = `<rect width="100%" height="100%" ${paint(theme, 'fill', 'paper')}/>`;
   const svg = `<svg xmlns="http://www.w3.org/2000/svg" ${box} role="img" aria-label="${escapeXml(headline)}" font-family="${fontFamily}"><defs>${hatchPattern(hatchId)}</defs>${paper}${all.svg}</svg>`;
   return { svg, widthPx, heightPx, labels: all.labels, panel: frame.panel };
-}
-
-function titlePiece(headline: string, frame: ScoreFrame, theme: Theme) {
-  const { titlePx: sizePx, marginPx, widthPx } = frame;
-  const fill = paint(theme, 'fill', 'ink');
-  const lines = wrapText(headline, sizePx, widthPx - 2 * marginPx, true);
-  const pieces = lines.map((text, i) =>
-    textPiece({ x: marginPx, y: 14 + sizePx + i * 1.35 * sizePx, text, sizePx, bold: true, fill }),
-  );
-  return { piece: joinPieces(pieces), bottomPx: 14 + lines.length * 1.35 * sizePx };
 }
 
 /** A board's photograph as it lies, its jointed edges cut off. */

@@ -6,10 +6,8 @@ import { joinPieces } from '../draw/joinPieces.js';
 import { paint } from '../draw/paint.js';
 import type { Label, Piece } from '../draw/piece.js';
 import { px } from '../draw/px.js';
-import { textPiece } from '../draw/textPiece.js';
-import type { Theme } from '../draw/theme.js';
 import { themes } from '../draw/themes.js';
-import { wrapText } from '../draw/wrapText.js';
+import { titlePiece } from '../draw/titlePiece.js';
 import { lengthRule } from '../score/lengthRule.js';
 import { panelPhoto } from '../score/panelPhoto.js';
 import type { ScoreDrawing } from '../score/scoreDrawing.js';
@@ -76,24 +74,4 @@ function roomForPith({ pith, panel }: EndgrainResult, side: 'above' | 'below'): 
   if (!pith) return 0;
   const off = side === 'above' ? pith.yMm < 0 : pith.yMm > panel.heightMm;
   return off ? 1 : 0;
-}
-
-function titlePiece(
-  headline: string,
-  frame: { readonly titlePx: number; readonly marginPx: number; readonly widthPx: number },
-  theme: Theme,
-) {
-  const { titlePx: sizePx, marginPx, widthPx } = frame;
-  const lines = wrapText(headline, sizePx, widthPx - 2 * marginPx, true);
-  const pieces = lines.map((text, index) =>
-    textPiece({
-      x: marginPx,
-      y: 14 + sizePx + index * 1.35 * sizePx,
-      text,
-      sizePx,
-      bold: true,
-      fill: paint(theme, 'fill', 'ink'),
-    }),
-  );
-  return { piece: joinPieces(pieces), bottomPx: 14 + lines.length * 1.35 * sizePx };
 }

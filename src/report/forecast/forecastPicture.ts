@@ -9,6 +9,7 @@ import { px } from '../draw/px.js';
 import { textPiece } from '../draw/textPiece.js';
 import type { Theme } from '../draw/theme.js';
 import { themes } from '../draw/themes.js';
+import { titlePiece } from '../draw/titlePiece.js';
 import { wrapText } from '../draw/wrapText.js';
 import { lengthRule } from '../score/lengthRule.js';
 import { panelPhoto } from '../score/panelPhoto.js';
@@ -69,16 +70,6 @@ export function forecastPicture(result: ForecastResult, drawing: ForecastDrawing
   const paper = `<rect width="100%" height="100%" ${paint(theme, 'fill', 'paper')}/>`;
   const svg = `<svg xmlns="http://www.w3.org/2000/svg" ${size} role="img" aria-label="${escapeXml(headline)}" font-family="${fontFamily}"><defs>${hatchPattern(hatchId)}</defs>${paper}${all.svg}</svg>`;
   return { svg, widthPx, heightPx, labels: all.labels, panel: frame.panel };
-}
-
-function titlePiece(headline: string, frame: ScoreFrame, theme: Theme) {
-  const { titlePx: sizePx, marginPx, widthPx } = frame;
-  const fill = paint(theme, 'fill', 'ink');
-  const lines = wrapText(headline, sizePx, widthPx - 2 * marginPx, true);
-  const pieces = lines.map((text, i) =>
-    textPiece({ x: marginPx, y: 14 + sizePx + i * 1.35 * sizePx, text, sizePx, bold: true, fill }),
-  );
-  return { piece: joinPieces(pieces), bottomPx: 14 + lines.length * 1.35 * sizePx };
 }
 
 function rail(

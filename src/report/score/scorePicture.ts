@@ -10,7 +10,7 @@ import { px } from '../draw/px.js';
 import { textPiece } from '../draw/textPiece.js';
 import type { Theme } from '../draw/theme.js';
 import { themes } from '../draw/themes.js';
-import { wrapText } from '../draw/wrapText.js';
+import { titlePiece } from '../draw/titlePiece.js';
 import { headlineOfScore } from '../words/headlineOfScore.js';
 import type { PlacedSeam } from '../words/placedSeam.js';
 import { placeSeams } from '../words/placeSeams.js';
@@ -84,22 +84,6 @@ function rowsOf(
     Math.max(...row.map((one) => one.seam.visibility.v ?? 0));
   const kept = [...rows.values()].sort((a, b) => plainness(b) - plainness(a)).slice(0, most);
   return kept.sort((a, b) => a[0]!.row - b[0]!.row);
-}
-
-function titlePiece(headline: string, frame: ScoreFrame, theme: Theme) {
-  const { titlePx: sizePx, marginPx, widthPx } = frame;
-  const lines = wrapText(headline, sizePx, widthPx - 2 * marginPx, true);
-  const pieces = lines.map((text, index) =>
-    textPiece({
-      x: marginPx,
-      y: 14 + sizePx + index * 1.35 * sizePx,
-      text,
-      sizePx,
-      bold: true,
-      fill: paint(theme, 'fill', 'ink'),
-    }),
-  );
-  return { piece: joinPieces(pieces), bottomPx: 14 + lines.length * 1.35 * sizePx };
 }
 
 function belowPanel(
