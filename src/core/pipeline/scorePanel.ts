@@ -4,6 +4,7 @@ import type { PanelPhoto } from '../image/panelPhoto.js';
 import type { Progress } from '../progress.js';
 import { createRandom } from '../random/createRandom.js';
 import type { LineMm, ScoreResult, SeamResult } from '../results/scoreResult.js';
+import { closedCrossings } from '../seam/closedCrossings.js';
 import { closedGap, isOpenGap } from '../seam/closedGap.js';
 import { findSeams } from '../seam/find/findSeams.js';
 import { lineMeasures } from '../seam/lineMeasures.js';
@@ -81,7 +82,7 @@ function scoreJoint(
   const others = joints.filter((_, i) => i !== k).map((joint) => joint.line);
   const frame = seamFrame(line);
   const reach = seamReach(frame, others, photo.widthMm, photo.heightMm);
-  const wood = seamWood(planes, frame, reach.aMm, reach.bMm);
+  const wood = closedCrossings(seamWood(planes, frame, reach.aMm, reach.bMm), others);
   const windowMm = (options.distanceMm * Math.PI) / 180;
   const marked = (atMm: number, etaMm: number) =>
     options.leftOut.some((region) => pointInPolygon(...panelPoint(frame, atMm, etaMm), region));
