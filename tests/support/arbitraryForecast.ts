@@ -48,6 +48,8 @@ function placementAt(rank: number, xMm: number, yMm: number, value: number): For
     },
     segments: [{ ...segment, line, v: value, word: visibilityWord(value), vAtSlides: value / 2 }],
     ...{ turned: rank === 2, otherEnds: { ends: 'close', v: value, worst } },
+    leftOut: rank === 3 ? ['front', 'upper rip'] : [],
+    notes: rank === 3 ? ['An area that you left out lies on the front’s face.'] : [],
   };
 }
 
@@ -79,7 +81,8 @@ export const arbitraryForecast: fc.Arbitrary<ForecastResult> = fc
       ...{ curve, summary, disagreements: [] },
       rips: rips.map((value, i) => ripAt(20 + 30 * i, value, slideMm)),
       placements: places.map((value, i) => placementAt(i + 1, 20 + 5 * i, 30 + 8 * i, value)),
-      search: places.length > 0 ? { tried: 1234, vMedian: 2, ends: 'stay' as const } : null,
+      search:
+        places.length > 0 ? { tried: 1234, vMedian: 2, ends: 'stay' as const, clear: 900 } : null,
       ...{ reglued: null, depth: null, imagined: [], notes: [] },
     };
   });

@@ -1,5 +1,6 @@
 import type { Progress } from '../progress.js';
 import type {
+  ForecastCutPart,
   ForecastPlacement,
   ForecastResult,
   ForecastSegment,
@@ -48,7 +49,10 @@ export function forecastFront(
   const { startMm, endMm } = flushEnds(lines.widthMm, stations);
   return {
     placements,
-    search: { tried: search.tried, vMedian: Math.cbrt(search.medianCost), ends },
+    search: {
+      ...{ tried: search.tried, vMedian: Math.cbrt(search.medianCost), ends },
+      clear: search.clear,
+    },
     reglued: {
       widthMm: endMm - startMm,
       heightMm: lines.heightMm - 2 * ripLossMm(options),
@@ -105,7 +109,26 @@ function placementOf(
     segments: found.segments.map((one, i) => segmentOf(one, slid.segments[i])),
     turned: found.turned,
     otherEnds: { ends: otherEnds, v: Math.cbrt(other.cost), worst: worstOf(other) },
+    leftOut: found.leftOut,
+    notes: leftOutNotes(found.leftOut),
   };
+}
+
+const partNames: Readonly<Record<ForecastCutPart, string>> = {
+  front: 'the front’s face',
+  'upper rip': 'the rip above the front',
+  'lower rip': 'the rip below the front',
+  'left crosscut': 'the left crosscut',
+  'right crosscut': 'the right crosscut',
+};
+
+/** What of a place was not judged, in the user's words. */
+function leftOutNotes(parts: readonly ForecastCutPart[]): string[] {
+  if (parts.length === 0) return [];
+  const names = parts.map((part) => partNames[part]);
+  const last = names.pop();
+  const all = names.length > 0 ? `${names.join(', ')} and ${last}` : last;
+  return [`An area that you left out lies on ${all}; what is seen there is not judged.`];
 }
 
 function worstOf({ worst }: PlacementCost): ForecastWorst {

@@ -64,7 +64,7 @@ export function forecastPanel(
     reglued: front?.reglued ?? regluedRips(photo, rips, lossMm),
     depth: depthOf(lines, options, front, asked, lossMm),
     imagined,
-    notes: [...notes, ...notesOf(curve)],
+    notes: [...notes, ...notesOf(curve), ...notesOfSearch(front)],
   };
 }
 
@@ -113,6 +113,13 @@ function depthOf(
 function notesOf(curve: readonly RipCost[]): string[] {
   if (curve.some(({ v }) => v !== null)) return [];
   return ['No rip can be forecast: the panel is too small, or no grain shows in the photo.'];
+}
+
+function notesOfSearch(front: FrontForecast | null): string[] {
+  if (front?.search?.clear !== 0) return [];
+  return [
+    'No place of the front keeps clear of the areas that you left out: every one has such an area in the front’s face or in the way of a cut.',
+  ];
 }
 
 const part =

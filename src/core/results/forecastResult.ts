@@ -10,6 +10,8 @@ export interface ForecastCurvePoint {
   /** By the closed form from local angle, spacing and contrast. */
   readonly vByAngle: number | null;
   readonly cue: Cue | null;
+  /** The rip runs through an area that was left out; what it shows there is not in `v`. */
+  readonly leftOut?: true;
 }
 
 /** One stretch of a forecast rip. */
@@ -68,6 +70,14 @@ export interface ForecastWorst {
   readonly v: number | null;
 }
 
+/** The front's face, or a cut about it. */
+export type ForecastCutPart =
+  | 'front'
+  | 'upper rip'
+  | 'lower rip'
+  | 'left crosscut'
+  | 'right crosscut';
+
 /** A place to take the front from. */
 export interface ForecastPlacement {
   readonly rank: number;
@@ -100,6 +110,9 @@ export interface ForecastPlacement {
     readonly v: number;
     readonly worst: ForecastWorst;
   };
+  /** What lies on an area that was left out (a knot, glare) and is not judged there; see notes. */
+  readonly leftOut: readonly ForecastCutPart[];
+  readonly notes: readonly string[];
 }
 
 /** How far grain lines part when front and panel are planed by different amounts. */
@@ -158,6 +171,8 @@ export interface ForecastResult {
     readonly tried: number;
     readonly vMedian: number;
     readonly ends: 'stay' | 'close';
+    /** How many of them keep front and cuts clear of every area that was left out. */
+    readonly clear: number;
   } | null;
   /** The panel glued up again, by the best placement, else with the asked rips, else the best rip. */
   readonly reglued: {

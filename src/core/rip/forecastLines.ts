@@ -9,6 +9,8 @@ export interface ForecastLines {
   readonly widthMm: number;
   readonly heightMm: number;
   readonly distanceMm: number;
+  /** Regions that are not judged. */
+  readonly leftOut: readonly Outline[];
   readonly rip: CutLines;
   /** Read when first asked for: most questions are about rips only. */
   readonly crosscut: CutLines;
@@ -40,6 +42,7 @@ export function forecastLines(
     widthMm,
     heightMm,
     distanceMm,
+    leftOut,
     rip: read('rip'),
     get crosscut() {
       crosscut ??= read('crosscut');

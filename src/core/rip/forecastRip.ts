@@ -5,6 +5,7 @@ import { seamResult } from '../seam/seamResult.js';
 import { bestSlide, slidesByAngle } from './bestSlide.js';
 import { type ForecastLines, reachOfCut } from './forecastLines.js';
 import { jointByAngle } from './jointByAngle.js';
+import { ripIsLeftOut } from './leftOutParts.js';
 import { isGain } from './railSlides.js';
 import { segmentVisibility } from './segmentVisibility.js';
 
@@ -13,6 +14,8 @@ export interface RipForecast {
   readonly rip: ForecastRip;
   readonly seam: SeamResult;
 }
+
+const leftOutNote = 'It runs through an area that you left out; what is seen there is not judged.';
 
 const whole = [0, Number.POSITIVE_INFINITY] as const;
 
@@ -64,7 +67,10 @@ export function forecastRip(
         vByAngle: byAngle.windows[joint.atMm.indexOf(window.atMm)] ?? null,
       })),
       // What a finished joint lost is no news of one that is still to be cut.
-      notes: seam.notes.filter((note) => !/\blost\b|\bslide\b/i.test(note)),
+      notes: [
+        ...seam.notes.filter((note) => !/\blost\b|\bslide\b/i.test(note)),
+        ...(ripIsLeftOut(lines, a, b) ? [leftOutNote] : []),
+      ],
     },
   };
 }

@@ -4,6 +4,7 @@ import type { CutLines } from './cutLines.js';
 import type { ForecastLines } from './forecastLines.js';
 import { reachOfCut } from './forecastLines.js';
 import { jointByAngle } from './jointByAngle.js';
+import { ripIsLeftOut } from './leftOutParts.js';
 import { segmentVisibility } from './segmentVisibility.js';
 
 /** What one rip would cost, by picture and by angle. */
@@ -13,6 +14,8 @@ export interface RipCost {
   readonly v: number | null;
   readonly cue: Cue | null;
   readonly vByAngle: number | null;
+  /** It runs through an area that was left out; what it shows there is not in `v`. */
+  readonly leftOut?: true;
 }
 
 /** Nearer to the panel's edge than this there is too little wood to read, mm. */
@@ -35,7 +38,9 @@ export function ripCurve(lines: ForecastLines, lossMm: number, progress?: Progre
   const count = Math.floor(roomMm / ripStepMm + 1e-9) + 1;
   return Array.from({ length: Math.max(0, count) }, (_, i) => {
     if (i % 16 === 0) progress?.(i / count, 'trying every rip');
-    return ripCost(lines.rip, first + i * ripStepMm, lossMm, lines.heightMm);
+    const etaMm = first + i * ripStepMm;
+    const cost = ripCost(lines.rip, etaMm, lossMm, lines.heightMm);
+    return ripIsLeftOut(lines, etaMm, etaMm + lossMm) ? { ...cost, leftOut: true } : cost;
   });
 }
 

@@ -1,6 +1,8 @@
 import type { Progress } from '../progress.js';
+import type { ForecastCutPart } from '../results/forecastResult.js';
 import type { ForecastLines } from './forecastLines.js';
 import { type EndPieces, endSlides } from './frontCut.js';
+import { leftOutParts } from './leftOutParts.js';
 import { type PanelBox, type PlacementWish, placementBox } from './placementBox.js';
 import { type PlacementCost, placementCost } from './placementCost.js';
 import { ripStepMm } from './ripCurve.js';
@@ -8,6 +10,8 @@ import { ripStepMm } from './ripCurve.js';
 /** A place of the search; `turned`: with the panel's lower edge up. */
 export interface FoundPlacement extends PlacementCost {
   readonly turned: boolean;
+  /** What of the front and its cuts lies on an area that was left out. */
+  readonly leftOut: readonly ForecastCutPart[];
 }
 
 /** What was searched. */
@@ -15,12 +19,17 @@ export interface PlacementSearch {
   /** The best few that really differ, the best first. */
   readonly best: readonly FoundPlacement[];
   readonly tried: number;
+  /** How many of them are clear of every area that was left out. */
+  readonly clear: number;
   /** Cost of the middle one of all places tried. */
   readonly medianCost: number;
 }
 
 /**
  * Tries every place of a front on a 2 mm grid and returns the best few that really differ.
+ *
+ * A place whose front and cuts are clear of all areas left out comes before one with a knot in the
+ * front's face, and that before one with a cut through a knot: what is not judged is not cheap.
  *
  * Cost: sum of V^3 over all joints and reveals; of places alike the one with the lower worst
  * segment, then the one whose neighbours 2 mm away cost less, then the one nearest to the
@@ -57,7 +66,8 @@ export function searchPlacements(
       progress?.(done++ / rows, 'trying every place of the front');
       return xs.map((xMm) => {
         const front = { xMm, yMm, widthMm: wish.widthMm, heightMm: wish.heightMm };
-        return { ...placementCost(lines, front, wish.loss, slides), turned };
+        const cost = placementCost(lines, front, wish.loss, slides);
+        return { ...cost, turned, leftOut: leftOutParts(lines, front, wish.loss) };
       });
     }),
   );
@@ -65,6 +75,7 @@ export function searchPlacements(
   return {
     best: bestThatDiffer(ranked(tried, lines), most),
     tried: costs.length,
+    clear: tried.flat().filter(({ leftOut }) => leftOut.length === 0).length,
     medianCost: costs.sort((a, b) => a - b)[costs.length >> 1],
   };
 }
@@ -105,11 +116,18 @@ function ranked(tried: readonly (readonly FoundPlacement[])[], lines: ForecastLi
     .flat()
     .sort(
       (a, b) =>
+        unjudged(a) - unjudged(b) ||
         a.cost - b.cost ||
         (a.worst.v ?? 0) - (b.worst.v ?? 0) ||
         rough(a) - rough(b) ||
         off(a) - off(b),
     );
+}
+
+/** How much of a place is not judged: 0 nothing, 1 wood in the front's face, 2 a cut. */
+function unjudged({ leftOut }: FoundPlacement): 0 | 1 | 2 {
+  if (leftOut.length === 0) return 0;
+  return leftOut.every((part) => part === 'front') ? 1 : 2;
 }
 
 /** Places nearer than this to a better one are the same place to a maker, mm; x at least. */

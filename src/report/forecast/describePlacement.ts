@@ -53,6 +53,7 @@ export function describePlacement(place: ForecastPlacement, units: LengthUnits):
     `Place ${place.rank}, ${placementPlace(place, units)}${turned}: ${placementLook(place)}.`,
     placementSlides(place, units),
     placementOtherEnds(place),
+    ...place.notes,
   ]
     .filter(Boolean)
     .join(' ');

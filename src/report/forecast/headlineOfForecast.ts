@@ -20,7 +20,9 @@ function frontHeadline({ placements, search }: ForecastResult, units: LengthUnit
     search && wordOfV(search.vMedian) !== wordOfV(best.v)
       ? ` At a middling place (${search.tried.toLocaleString('en')} were tried) the cut ${clauseOfV(search.vMedian)}.`
       : '';
-  return `${turn} the front ${placementPlace(best, units)}: ${placementLook(best)}.${gain}`;
+  const knot =
+    best.leftOut.length > 0 ? ' No place keeps it clear of the areas that you left out.' : '';
+  return `${turn} the front ${placementPlace(best, units)}: ${placementLook(best)}.${knot}${gain}`;
 }
 
 function ripsHeadline({ rips }: ForecastResult, units: LengthUnits): string {

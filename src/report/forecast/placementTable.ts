@@ -21,7 +21,10 @@ export function placementTable(
     name: `${place.rank}`,
     cells: [
       `${capitalise(placementPlace(place, units))}${place.turned ? ', lower edge up' : ''}`,
-      `${capitalise(placementLook(place))} (V ${place.v.toFixed(2)} all together)`,
+      [
+        `${capitalise(placementLook(place))} (V ${place.v.toFixed(2)} all together)`,
+        ...place.notes,
+      ].join('. '),
       placementSlides(place, units) || 'Nothing to gain',
       placementOtherEnds(place),
     ],
