@@ -4,7 +4,8 @@ import { benchPxPerMm, settings } from './accuracyPanels.js';
 import { type Measured, type Part, parts } from './accuracyParts.js';
 import { placedRows, shamRows } from './accuracyPlaced.js';
 import { type AccuracyRow, accuracyRow } from './accuracyRow.js';
-import { falseAlarmRow, recallRow } from './accuracySeams.js';
+import { falseAlarmRow, recallRow, unmaskedRecallRow } from './accuracySeams.js';
+import { visibilityRows } from './accuracyVisibility.js';
 
 /**
  * Measures the parts asked for and takes the others from `kept`.
@@ -44,11 +45,14 @@ function accuracyTable(part: (name: Part) => Measured) {
   ] as const) {
     rows.push(recallRow(section, what, trials(...names), 1.5, { least: 95 }));
     rows.push(recallRow(section, what, trials(...names), 3, { least: 90 }));
+    rows.push(unmaskedRecallRow(section, what, trials(...names), 3));
   }
   for (const setting of settings) {
     const own = trials('rips').filter(({ name }) => name.includes(setting));
     rows.push(recallRow(section, `rips, ${setting}`, own, 1.5, { least: 95 }));
   }
+  const alongGrain = 'rips within 2 deg of the grain';
+  rows.push(recallRow(section, alongGrain, trials('rips'), 1.5, undefined, 'along the grain'));
   rows.push(
     falseAlarmRow(section, 'seamless', trials('seamless')),
     falseAlarmRow(section, 'sham', trials('shams')),
@@ -68,6 +72,8 @@ function accuracyTable(part: (name: Part) => Measured) {
     ),
     ...placedRows(part('rips').placed ?? [], benchPxPerMm),
     ...shamRows(part('shams').placed ?? [], `Placed shams, ${benchPxPerMm} px/mm`),
+    ...visibilityRows('rips', part('rips').pairs ?? []),
+    ...visibilityRows('crosscuts', part('crosscuts').pairs ?? []),
     ...(part('trade').rows ?? []),
     recallRow(
       'Second wood model',

@@ -17,7 +17,7 @@ import { accuracyReal } from './accuracyReal.js';
 import type { AccuracyRow } from './accuracyRow.js';
 import { type SeamTrial, seamlessTrial, seamTrial } from './accuracySeams.js';
 import { accuracyTrade } from './accuracyTrade.js';
-import { agedRingContrast, bareRingContrast } from './accuracyTruth.js';
+import { type VisibilityPair, visibilityPairs } from './accuracyVisibility.js';
 import { drawSecondPanel } from './truth/secondWoodModel.js';
 
 /** What one part of the bench measured. */
@@ -27,6 +27,8 @@ export interface Measured {
   readonly faces?: readonly FaceErrors[];
   readonly trials?: readonly SeamTrial[];
   readonly placed?: readonly PlacedSeam[];
+  /** V by truth and as scored, panel by panel. */
+  readonly pairs?: readonly (readonly VisibilityPair[])[];
   readonly p?: readonly number[];
   readonly rows?: readonly AccuracyRow[];
   readonly notes?: readonly string[];
@@ -36,8 +38,8 @@ export interface Measured {
 export const parts = {
   seamless: (rounds: number) => seamless(rounds),
   shams: (rounds: number) => shams(rounds),
-  rips: (rounds: number) => rips(rounds),
-  crosscuts: (rounds: number) => found(crosscutSpecs(9300, half(rounds))),
+  rips: (rounds: number) => cutAndPlaced(ripSpecs(9200, rounds)),
+  crosscuts: (rounds: number) => cutAndPlaced(crosscutSpecs(9300, half(rounds))),
   mixed: (rounds: number) => found(mixedSpecs(9400, half(rounds))),
   fronts: (rounds: number) => found(frontSpecs(9500, half(rounds))),
   trade: (rounds: number): Measured => ({ rows: accuracyTrade(rounds) }),
@@ -76,19 +78,24 @@ function shams(rounds: number): Measured {
   return { placed, trials, p };
 }
 
-function rips(rounds: number): Measured {
+/** Found by the finder, and scored once more with the true seams placed by hand. */
+function cutAndPlaced(specs: readonly NamedSpec[]): Measured {
   const [placed, trials] = [[] as PlacedSeam[], [] as SeamTrial[]];
-  for (const { name, spec } of ripSpecs(9200, rounds)) {
+  const pairs: VisibilityPair[][] = [];
+  for (const { name, spec } of specs) {
     const panel = drawBench(spec);
-    trials.push(seamTrial(name, panel, bareRingContrast));
-    placed.push(...placedSeams(panel));
+    const trial = seamTrial(name, panel);
+    const own = placedSeams(panel);
+    trials.push(trial);
+    placed.push(...own);
+    pairs.push(visibilityPairs(trial, own));
   }
-  return { placed, trials };
+  return { placed, trials, pairs };
 }
 
 function found(specs: readonly NamedSpec[]): Measured {
   return {
-    trials: specs.map(({ name, spec }) => seamTrial(name, drawBench(spec), bareRingContrast)),
+    trials: specs.map(({ name, spec }) => seamTrial(name, drawBench(spec))),
   };
 }
 
@@ -96,7 +103,7 @@ function drawnSecond(specs: readonly NamedSpec[]): Measured {
   const trials = specs.map(({ name, spec }) => {
     const { image, truth } = drawSecondPanel(spec, { pxPerMm: benchPxPerMm });
     const panel = { photo: photoOf(image, benchPxPerMm), truth, spec };
-    return trialOf(`second model, ${name}`, panel, panel.photo, agedRingContrast);
+    return trialOf(`second model, ${name}`, panel, panel.photo);
   });
   return { trials };
 }
@@ -111,13 +118,6 @@ async function seenAslant(specs: readonly NamedSpec[]): Promise<Measured> {
   return { trials };
 }
 
-function trialOf(
-  name: string,
-  panel: BenchPanel,
-  photo: PanelPhoto,
-  contrastOf: typeof bareRingContrast,
-): SeamTrial {
-  return panel.truth.seams.length > 0
-    ? seamTrial(name, panel, contrastOf, photo)
-    : seamlessTrial(name, photo);
+function trialOf(name: string, panel: BenchPanel, photo: PanelPhoto): SeamTrial {
+  return panel.truth.seams.length > 0 ? seamTrial(name, panel, photo) : seamlessTrial(name, photo);
 }

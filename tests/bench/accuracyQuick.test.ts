@@ -4,7 +4,6 @@ import { seamlessSpecs } from './accuracyDrawn.js';
 import { drawBench } from './accuracyPanels.js';
 import { placedSeams } from './accuracyPlaced.js';
 import { seamlessTrial, seamTrial } from './accuracySeams.js';
-import { bareRingContrast } from './accuracyTruth.js';
 
 // A very small `npm run bench:accuracy`: truth is the wood model's own, seeds are held out.
 const size = { widthMm: 300, heightMm: 150 };
@@ -16,7 +15,7 @@ describe('the instrument on held-out wood', () => {
       drawBench(ripPanel({ board: { ...board, seed }, ...size, cuts: [{ atMm: 70, lostMm: 4 }] })),
     );
     const plain = panels
-      .flatMap((panel) => seamTrial('rip', panel, bareRingContrast).seams)
+      .flatMap((panel) => seamTrial('rip', panel).seams)
       .filter(({ v }) => v >= 3);
     expect(plain.length).toBeGreaterThan(0);
     expect(plain.filter(({ found }) => !found)).toEqual([]);

@@ -6,13 +6,13 @@ import { sharePercent } from './accuracyIntervals.js';
 import { matchSeams } from './accuracyMatch.js';
 import type { BenchPanel } from './accuracyPanels.js';
 import { type AccuracyRow, accuracyRow, type Target } from './accuracyRow.js';
-import { type RingContrast, seamVByTruth } from './accuracyTruth.js';
+import { ringContrast, seamVByTruth, type TrueV } from './accuracyTruth.js';
 
 /** How one panel went through the finder. */
 export interface SeamTrial {
   readonly name: string;
   /** Per true seam: V by truth and whether it was found in its place. */
-  readonly seams: readonly { readonly v: number; readonly found: boolean }[];
+  readonly seams: readonly (TrueV & { readonly found: boolean })[];
   readonly falseSeams: number;
   /** p of what was found, smallest first. */
   readonly p: readonly number[];
@@ -22,7 +22,6 @@ export interface SeamTrial {
 export function seamTrial(
   name: string,
   panel: BenchPanel,
-  contrastOf: (panel: BenchPanel) => RingContrast,
   photo: PanelPhoto = panel.photo,
 ): SeamTrial {
   const { truth, spec } = panel;
@@ -31,11 +30,11 @@ export function seamTrial(
     truth.seams,
     found.map((seam) => seam.line),
   );
-  const contrastAt = contrastOf(panel);
+  const contrastAt = ringContrast(panel);
   return {
     name,
     seams: spec.seams.map((_, k) => ({
-      v: seamVByTruth(panel, k, contrastAt),
+      ...seamVByTruth(panel, k, contrastAt),
       found: match.found[k],
     })),
     falseSeams: match.falseSeams,
@@ -49,6 +48,9 @@ export function seamlessTrial(name: string, photo: PanelPhoto): SeamTrial {
   return { name, seams: [], falseSeams: found.length, p: found.map(({ p }) => p) };
 }
 
+/** Which seams count: all that lines cross (2 deg or more; nothing else can be found), or the rest. */
+type Crossing = 'crossed' | 'along the grain';
+
 /** Recall among seams of at least this V by truth. */
 export function recallRow(
   section: string,
@@ -56,11 +58,28 @@ export function recallRow(
   trials: readonly SeamTrial[],
   leastV: number,
   target?: Target,
+  crossing: Crossing = 'crossed',
 ): AccuracyRow {
-  const seams = trials.flatMap((trial) => trial.seams).filter(({ v }) => v >= leastV);
+  const seams = trials
+    .flatMap((trial) => trial.seams)
+    .filter(({ v, crossingDeg }) => v >= leastV && crossingDeg >= 2 === (crossing === 'crossed'));
   const hits = seams.filter(({ found }) => found).length;
   const text = leastV > 0 ? `${what}, V by truth >= ${leastV}: found, %` : `${what}: found, %`;
   return accuracyRow(section, text, seams.length, sharePercent(hits, seams.length), 0, target);
+}
+
+/** Recall by the closed form alone, as if the board's own figure hid nothing; no target. */
+export function unmaskedRecallRow(
+  section: string,
+  what: string,
+  trials: readonly SeamTrial[],
+  leastV: number,
+): AccuracyRow {
+  const unmasked = trials.map((trial) => ({
+    ...trial,
+    seams: trial.seams.map((seam) => ({ ...seam, v: seam.unmasked })),
+  }));
+  return recallRow(section, `${what}, nothing masked`, unmasked, leastV);
 }
 
 /** Panels in which something was found that is no seam. */

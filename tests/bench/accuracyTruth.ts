@@ -1,32 +1,23 @@
 import { ciede2000 } from '../../src/core/colour/ciede2000.js';
 import { logLuminancePlane } from '../../src/core/colour/logLuminancePlane.js';
-import type { Plane } from '../../src/core/image/plane.js';
 import { closedFormBreak } from '../../src/core/visibility/closedFormBreak.js';
 import { cubicMean } from '../../src/core/visibility/cubicMean.js';
-import { drawPanel } from '../../src/core/wood/drawPanel.js';
+import { maskCue } from '../../src/core/visibility/maskCue.js';
 import type { SeamSpec } from '../../src/core/wood/panelSpec.js';
 import type { SeamTruth } from '../../src/core/wood/panelTruth.js';
+import { ownBreakAmplitude } from './accuracyMask.js';
 import type { BenchPanel } from './accuracyPanels.js';
 
 const windowMm = 10;
 const distanceMm = 600;
-const barePxPerMm = 3;
 /** A wood colour of middling lightness, where colour steps are weighed (CIE L*a*b*). */
 const middleWood = [65, 12, 25] as const;
 
 /** Contrast of the ring lines about a point: amplitude of a sine of the same rms. */
 export type RingContrast = (piece: number, xMm: number, yMm: number) => number;
 
-/** Contrast read from the same panel drawn with bare rings: no fibre, pores, rays or drift. */
-export function bareRingContrast(panel: BenchPanel): RingContrast {
-  const boards = panel.spec.boards.map((board) => ({ ...board, texture: 0 }));
-  const bare = drawPanel({ ...panel.spec, boards, seams: [] }, { pxPerMm: barePxPerMm }).image;
-  const lines = logLuminancePlane(bare);
-  return (_, xMm, yMm) => Math.SQRT2 * patchRms(lines, xMm * barePxPerMm, yMm * barePxPerMm);
-}
-
 /** Contrast of what the picture repeats along its true ring lines: means by age, then their rms. */
-export function agedRingContrast({ photo, truth }: BenchPanel): RingContrast {
+export function ringContrast({ photo, truth }: BenchPanel): RingContrast {
   const lines = logLuminancePlane(photo.image);
   return (piece, xMm, yMm) => {
     const byAge = new Map<number, { sum: number; n: number }>();
@@ -47,30 +38,56 @@ export function agedRingContrast({ photo, truth }: BenchPanel): RingContrast {
   };
 }
 
+/** V of one seam by truth, and what it would be if the board's own figure hid nothing. */
+export interface TrueV {
+  readonly v: number;
+  readonly unmasked: number;
+  /** Median angle between the ring lines and the seam, deg: within 2 nothing crosses. */
+  readonly crossingDeg: number;
+}
+
 /**
  * V of one seam by truth: the closed form of method section 5 in windows of 10 mm, from the
- * model's own ring lines on both sides, pooled by the cubic mean; the colour step's V between
- * different boards. Nothing here is measured by the product.
+ * model's own ring lines on both sides, pooled by the cubic mean and masked by the board's own
+ * figure (V = x / sqrt(1 + (2 m)^2), m from `ownBreakAmplitude`: the same closed form with what the
+ * lines of uncut wood differ by); the colour step's V between different boards. Nothing here is
+ * measured by the product.
  */
-export function seamVByTruth(
-  { truth, spec }: BenchPanel,
-  k: number,
-  contrastAt: RingContrast,
-): number {
+export function seamVByTruth(panel: BenchPanel, k: number, contrastAt: RingContrast): TrueV {
+  const { truth, spec } = panel;
   const seam = truth.seams[k];
-  if (seam.gapMm > 0) return Number.POSITIVE_INFINITY;
-  if (!seam.sameBoard || seam.lostMm === null || seam.slideMm === null) return colourV(seam);
+  const plain = (v: number) => ({ v, unmasked: v, crossingDeg: 90 });
+  if (seam.gapMm > 0) return plain(Number.POSITIVE_INFINITY);
+  if (!seam.sameBoard || seam.lostMm === null || seam.slideMm === null) return plain(colourV(seam));
   const { line, lostMm, slideMm } = seam;
   const length = Math.hypot(line.x2Mm - line.x1Mm, line.y2Mm - line.y1Mm);
-  const values: number[] = [];
+  const ownAmplitude = ownBreakAmplitude(panel, k) ?? 0;
+  const [values, angles]: [number[], number[]] = [[], []];
+  let ownSquares = 0;
   for (let at = windowMm / 2; at < length; at += windowMm) {
     const x = line.x1Mm + ((line.x2Mm - line.x1Mm) * at) / length;
     const y = line.y1Mm + ((line.y2Mm - line.y1Mm) * at) / length;
     const crossing = crossingAt(truth, spec.seams[k], x, y);
     const contrast = contrastAt(spec.seams[k].pieceA, x, y);
     values.push(closedFormBreak({ ...crossing, contrast, lostMm, slideMm, distanceMm }));
+    angles.push(Math.asin(Math.abs(Math.sin(crossing.angleRad))));
+    const halfOut = crossing.spacingMm / 2 / Math.cos(crossing.angleRad);
+    const most = closedFormBreak({
+      ...crossing,
+      contrast,
+      lostMm: halfOut,
+      slideMm: 0,
+      distanceMm,
+    });
+    ownSquares += (most * Math.min(1, ownAmplitude / (2 * contrast + 1e-9))) ** 2;
   }
-  return cubicMean(values) ?? 0;
+  const unmasked = cubicMean(values) ?? 0;
+  const middle = angles.sort((a, b) => a - b)[angles.length >> 1] ?? 0;
+  return {
+    v: maskCue(unmasked, Math.sqrt(ownSquares / values.length)),
+    unmasked,
+    crossingDeg: (middle * 180) / Math.PI,
+  };
 }
 
 /** Mean direction against the seam (rips: from +x, crosscuts: the frame turned) and spacing. */
@@ -123,17 +140,6 @@ export function trueOffset({ truth, spec }: BenchPanel, k: number, atMm: number)
 function colourV({ colourStep: { dL, da, db } }: SeamTruth): number {
   const [l, a, b] = middleWood;
   return ciede2000([l, a, b], [l + dL, a + da, b + db]) / 0.8;
-}
-
-function patchRms({ width, height, data }: Plane, px: number, py: number): number {
-  const half = 10 * barePxPerMm;
-  const values: number[] = [];
-  for (let y = Math.max(0, Math.round(py - half)); y < Math.min(height, py + half); y++) {
-    for (let x = Math.max(0, Math.round(px - half)); x < Math.min(width, px + half); x += 2) {
-      values.push(data[y * width + x]);
-    }
-  }
-  return spread(values);
 }
 
 function spread(values: readonly number[]): number {
