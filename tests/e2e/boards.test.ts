@@ -1,6 +1,7 @@
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { type Bench, browserOrSkip, openBench, watchErrors } from './support/openBench.js';
+import { savedText } from './support/savedText.js';
 
 let bench: Bench;
 let page: Page;
@@ -124,6 +125,88 @@ describe.skipIf(!browserOrSkip())('boards on the page', () => {
     await page.getByRole('button', { name: 'Undo: Name the other face' }).click();
     expect(await page.locator('.board').count()).toBe(count);
     expect(errors).toEqual([]);
+  });
+
+  it('keep heart sides, planing, a neighbour and a match as the maker says', async () => {
+    await judged();
+    const before = await order();
+    const name = (index: number) => before[index]!.split(',')[0]!;
+    const choose = (of: string) => page.locator('.board', { hasText: of }).click();
+    const said = () => page.locator('ul.said').textContent();
+    const best = async () => {
+      await page.getByRole('button', { name: 'Find the best order' }).click();
+      await page.getByRole('button', { name: 'Undo: Lay the best order' }).waitFor();
+      await judged();
+    };
+    const placeOf = async (of: string) =>
+      (await order()).findIndex((board) => board.split(',')[0] === of);
+
+    // Two that plane against each other are told as they lie, and set right on demand.
+    await choose(name(0));
+    await page.getByLabel('It planes cleanly').selectOption('left');
+    await choose(name(1));
+    await page.getByLabel('It planes cleanly').selectOption('right');
+    await judged();
+    expect(await said()).toContain('will tear out');
+    await page.getByLabel('They plane').selectOption('oneWay');
+    await judged();
+    expect(await said()).toContain('are all to plane the same way, and do not');
+    await best();
+    expect(await said()).not.toContain('tear out');
+    const turned = async (of: string) => (await order())[await placeOf(of)]!.includes('turned');
+    const turnedBefore = [0, 1].map((index) => before[index]!.includes('turned'));
+    const turnedNow = [await turned(name(0)), await turned(name(1))];
+    expect(turnedNow[0] === turnedNow[1]).toBe(turnedBefore[0] !== turnedBefore[1]);
+    await page.getByRole('button', { name: 'Undo: Lay the best order' }).click();
+    await page.getByRole('button', { name: 'Undo: Change the rule for planing' }).click();
+
+    // Neighbours, then a match that needs no slide and lies in the middle.
+    await choose(name(0));
+    await page.getByLabel('It stays beside').selectOption({ label: name(4) });
+    await judged();
+    expect(await said()).toContain('are to lie side by side');
+    await best();
+    expect(Math.abs((await placeOf(name(0))) - (await placeOf(name(4))))).toBe(1);
+    await page.getByRole('button', { name: 'Undo: Lay the best order' }).click();
+    await choose(name(0));
+    await page.getByLabel(`With ${name(4)} it lies`).selectOption('book');
+    await best();
+    const middle = [await placeOf(name(0)), await placeOf(name(4))].sort();
+    expect([
+      [1, 2],
+      [2, 3],
+    ]).toContainEqual(middle);
+    expect(await said()).toMatch(/Book-match of/);
+    await page.getByRole('button', { name: 'Undo: Lay the best order' }).click();
+    await page.getByRole('button', { name: 'Undo: Keep two boards together' }).click();
+    await page.getByRole('button', { name: 'Undo: Keep two boards together' }).click();
+
+    // Heart and bark sides by turns: two hearts never meet.
+    for (const index of [0, 1]) {
+      await choose(name(index));
+      await page.getByLabel('Its heart side').selectOption('A');
+    }
+    await page.getByLabel('Heart sides', { exact: true }).selectOption('alternating');
+    await judged();
+    expect(await said()).toContain('heart sides are to alternate');
+    await best();
+    expect(Math.abs((await placeOf(name(0))) - (await placeOf(name(1))))).toBeGreaterThan(1);
+    await page.getByRole('button', { name: 'Undo: Lay the best order' }).click();
+    await page.getByRole('button', { name: 'Undo: Change the rule for heart sides' }).click();
+    for (const _ of [0, 1])
+      await page.getByRole('button', { name: 'Undo: Name the heart side' }).click();
+    expect(await order()).toEqual(before);
+    expect(errors).toEqual([]);
+  });
+
+  it('give a page to print and numbers to keep', async () => {
+    await judged();
+    const html = await savedText(page, 'Save the report');
+    expect(html).toContain('From the top down');
+    expect(html.match(/<image id="board-photo-/g)).toHaveLength(5);
+    const numbers = JSON.parse(await savedText(page, 'Save the numbers'));
+    expect(numbers.schema).toBe('seamgrain/arrange@1');
+    expect(numbers.order).toHaveLength(5);
   });
 
   it('stand side by side as candidates, ranked, and one is taken to the rip', async () => {

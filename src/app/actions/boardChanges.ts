@@ -1,3 +1,5 @@
+import { asPhotographed } from '../state/planingAsItLies.js';
+import type { BoardPair, Photo } from '../state/project.js';
 import { changeProject } from '../state/workbench.js';
 import { changePhoto } from './panelChanges.js';
 
@@ -32,6 +34,28 @@ export function keepBoardAt(photoId: string, place: 'top' | 'bottom' | null): vo
   });
 }
 
+/** Says which face of a board looked to the heart of the tree; null: not known. */
+export function nameHeartFace(photoId: string, heartFace: Photo['heartFace']): void {
+  changePhoto(photoId, 'Name the heart side', (photo) => {
+    photo.heartFace = heartFace;
+  });
+}
+
+/** Says which way a board planes as it lies now; null: not known. */
+export function namePlaning(photoId: string, towards: Photo['planes']): void {
+  changePhoto(photoId, 'Name the way it planes', (photo) => {
+    photo.planes = towards && asPhotographed(towards, photo);
+  });
+}
+
+/** Keeps two boards side by side, as a kind of pair; null lets them part. */
+export function pairBoards(ids: BoardPair['ids'], kind: BoardPair['kind'] | null): void {
+  changeProject(kind ? 'Keep two boards together' : 'Let two boards part', (draft) => {
+    const others = draft.boardPairs.filter((pair) => !ids.every((id) => pair.ids.includes(id)));
+    draft.boardPairs = kind ? [...others, { ids: [ids[0], ids[1]], kind }] : others;
+  });
+}
+
 /** Says that a photo shows the other face of a board, or no longer does. */
 export function setOtherFace(boardId: string, backId: string | null): void {
   changeProject('Name the other face', ({ photos }) => {
@@ -62,6 +86,7 @@ export function removePhoto(photoId: string): void {
   changeProject('Take a photo away', (draft) => {
     draft.photos = draft.photos.filter(({ id }) => id !== photoId);
     for (const photo of draft.photos) if (photo.backOf === photoId) photo.backOf = null;
+    draft.boardPairs = draft.boardPairs.filter(({ ids }) => !ids.includes(photoId));
     if (draft.shownPhotoId === photoId) draft.shownPhotoId = draft.photos[0]?.id ?? null;
   });
 }

@@ -1,15 +1,16 @@
 import { useEffect, useEffectEvent, useRef, useState } from 'react';
 import { defaultArrangeOptions } from '../../core/board/arrange/arrangeOptions.js';
-import { noRules } from '../../core/board/arrange/arrangeRules.js';
+import type { ArrangeRules } from '../../core/board/arrange/arrangeRules.js';
 import type { BoardPhotos } from '../../core/board/arrange/boardPhotos.js';
 import type { ArrangeResult } from '../../core/results/arrangeResult.js';
 import { fromJobFailure } from '../../job/jobFailure.js';
 import { layInOrder } from '../actions/boardChanges.js';
 import type { PanelOnShelf } from '../images/shelf.js';
-import type { Photo, Settings } from '../state/project.js';
+import type { BoardPair, Photo, Settings } from '../state/project.js';
 import { tellProblem } from '../state/tell.js';
 import type { BoardReply, BoardRequest } from '../worker/boardMessages.js';
 import BoardWorker from '../worker/boardWorker.js?worker';
+import { boardRules } from './boardRules.js';
 
 /** What is known of the boards as they lie. */
 export interface Arrangement {
@@ -29,20 +30,24 @@ export function useArrangement(
   photos: readonly Photo[],
   backs: ReadonlyMap<string, Photo>,
   boards: ReadonlyMap<string, PanelOnShelf> | null,
-  { distanceMm, jointMm, boardSpareMm, layBoards }: Settings,
+  pairs: readonly BoardPair[],
+  settings: Settings,
 ): Arrangement {
-  const [result, setResult] = useState<{ order: string; result: ArrangeResult } | null>(null);
+  const { distanceMm, jointMm, boardSpareMm } = settings;
+  const [result, setResult] = useState<Judged | null>(null);
+  // Stands as long as nothing is moved by hand, with what was proved of it.
+  const [best, setBest] = useState<Judged | null>(null);
   const [reading, setReading] = useState<Arrangement['reading']>(null);
   const worker = useRef<Worker | null>(null);
   // The table's boards keep one order, whatever order they are laid in.
   const ids = photos.map(({ id }) => id).sort();
-  const order = photos
-    .map(({ id, turned, slideMm, backUp }) => `${id} ${turned} ${slideMm} ${backUp}`)
-    .join('|');
+  const rules = boardRules(ids, photos, pairs, settings);
+  const order = orderKey(photos, rules);
   const ask = (request: BoardRequest) => worker.current?.postMessage(request);
   const askOrder = useEffectEvent(() =>
     ask({
       kind: 'order',
+      rules,
       ways: photos.map(({ id, turned, slideMm, backUp }) => ({
         board: ids.indexOf(id),
         face: backUp && backs.has(id) ? 'B' : 'A',
@@ -58,12 +63,12 @@ export function useArrangement(
       askOrder();
     } else if (reply.kind === 'order') setResult({ order, result: reply.result });
     else if (reply.kind === 'best') {
-      layInOrder(
-        reply.result.order.map(({ board, turned, slideMm, face }) => ({
-          ...{ id: ids[board - 1]!, turned, slideMm, backUp: face === 'B' },
-        })),
-      );
-    } else tellProblem(fromJobFailure(reply.error), 'Reading the boards');
+      const laid = reply.result.order.map(({ board, turned, slideMm, face }) => ({
+        ...{ id: ids[board - 1]!, turned, slideMm, backUp: face === 'B' },
+      }));
+      setBest({ order: orderKey(laid, rules), result: reply.result });
+      layInOrder(laid);
+    } else tellProblem(fromJobFailure(reply.error), 'Laying the boards');
   });
   const read = useEffectEvent((): BoardPhotos[] =>
     ids.map((id) => {
@@ -83,6 +88,7 @@ export function useArrangement(
     fresh.addEventListener('message', ({ data }: MessageEvent<BoardReply>) => hear(data));
     const options = { ...defaultArrangeOptions, distanceMm, jointMm, spareMm: boardSpareMm };
     fresh.postMessage({ kind: 'boards', boards: read(), options } satisfies BoardRequest);
+    setBest(null);
     setReading({ fraction: 0, what: 'reading the boards' });
     return () => {
       fresh.terminate();
@@ -93,17 +99,26 @@ export function useArrangement(
   useEffect(() => {
     if (!reading) askOrder();
   }, [order]);
+  const shown = best?.order === order ? best : result;
   return {
-    result: result?.result ?? null,
-    fresh: result?.order === order && !reading,
+    result: shown?.result ?? null,
+    fresh: shown?.order === order && !reading,
     reading,
-    findBest: () => {
-      const at = (place: 'top' | 'bottom') => {
-        const photo = photos.find(({ boardPlace }) => boardPlace === place);
-        return photo ? ids.indexOf(photo.id) : null;
-      };
-      const rules = { ...noRules, top: at('top'), bottom: at('bottom') };
-      ask({ kind: 'best', rules: { ...rules, asGrown: layBoards === 'asGrown' } });
-    },
+    findBest: () => ask({ kind: 'best', rules }),
   };
+}
+
+interface Judged {
+  /** `orderKey` of the order that was judged. */
+  readonly order: string;
+  readonly result: ArrangeResult;
+}
+
+/** Everything that an account of an order depends on, once the boards are read. */
+function orderKey(
+  laid: readonly Pick<Photo, 'id' | 'turned' | 'slideMm' | 'backUp'>[],
+  rules: ArrangeRules,
+): string {
+  const lies = laid.map(({ id, turned, slideMm, backUp }) => [id, turned, slideMm, backUp]);
+  return JSON.stringify([lies, rules]);
 }

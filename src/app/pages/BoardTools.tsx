@@ -8,12 +8,14 @@ import {
   turnBoardOver,
 } from '../actions/boardChanges.js';
 import { Choice } from '../parts/Choice.js';
-import type { Photo, Settings } from '../state/project.js';
+import type { BoardPair, Photo, Settings } from '../state/project.js';
 import { useProject } from '../state/workbench.js';
+import { BoardKnown } from './BoardKnown.js';
 
 export interface BoardToolsProps {
   readonly photos: readonly Photo[];
   readonly backs: ReadonlyMap<string, Photo>;
+  readonly pairs: readonly BoardPair[];
   readonly chosen: Photo | null;
   readonly settings: Settings;
 }
@@ -22,7 +24,7 @@ export interface BoardToolsProps {
 const leastSpareMm = 8;
 
 /** What can be done with the chosen board. */
-export function BoardTools({ photos, backs, chosen, settings }: BoardToolsProps) {
+export function BoardTools({ photos, backs, pairs, chosen, settings }: BoardToolsProps) {
   return (
     <section className="stack" aria-label="The chosen board">
       <h2>
@@ -65,6 +67,7 @@ export function BoardTools({ photos, backs, chosen, settings }: BoardToolsProps)
               onChange={(id) => setOtherFace(chosen.id, id || null)}
             />
           )}
+          <BoardKnown photos={photos} pairs={pairs} chosen={chosen} />
         </>
       )}
     </section>

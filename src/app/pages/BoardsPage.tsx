@@ -9,12 +9,13 @@ import { useBoards } from '../analysis/useBoards.js';
 import { BoardStack } from '../canvas/BoardStack.js';
 import { Answer } from '../parts/Answer.js';
 import { BringButtons } from '../parts/BringButtons.js';
-import { Choice } from '../parts/Choice.js';
 import { DistanceSlider } from '../parts/DistanceSlider.js';
 import { LengthField } from '../parts/LengthField.js';
 import { ScaleWords } from '../parts/ScaleWords.js';
 import type { Photo, Project } from '../state/project.js';
 import { useProject } from '../state/workbench.js';
+import { BoardAccount } from './BoardAccount.js';
+import { BoardRules } from './BoardRules.js';
 import { BoardTools } from './BoardTools.js';
 import { BringFirst } from './BringFirst.js';
 import { PinFirst } from './PinFirst.js';
@@ -44,7 +45,7 @@ function Boards({
 }) {
   const { settings } = project;
   const boards = useBoards([...photos, ...backs.values()]);
-  const arrangement = useArrangement(photos, backs, boards, settings);
+  const arrangement = useArrangement(photos, backs, boards, project.boardPairs, settings);
   const { result, fresh, reading, findBest } = arrangement;
   const joints = (fresh && result?.joints) || photos.slice(1).map(() => null);
   const [chosenId, setChosenId] = useState<string | null>(null);
@@ -76,7 +77,7 @@ function Boards({
           )}
           <ScaleWords />
         </div>
-        <div className="stack">
+        <div className="stack tools">
           <div className="working">
             {reading ? (
               <>
@@ -94,16 +95,14 @@ function Boards({
               </button>
             )}
           </div>
-          <BoardTools photos={photos} backs={backs} chosen={chosen} settings={settings} />
-          <Choice
-            label="Boards that were one face lie"
-            value={settings.layBoards}
-            options={[
-              ['asGrown', 'as they grew'],
-              ['leastSeen', 'where their joints show least'],
-            ]}
-            onChange={(layBoards) => changeSettings('Change how boards are laid', { layBoards })}
+          <BoardTools
+            photos={photos}
+            backs={backs}
+            pairs={project.boardPairs}
+            chosen={chosen}
+            settings={settings}
           />
+          <BoardRules settings={settings} />
           <DistanceSlider settings={settings} />
           <div className="lengths">
             <LengthField
@@ -123,13 +122,10 @@ function Boards({
               }
             />
           </div>
-          {fresh &&
-            result?.notes.map((note) => (
-              <p key={note} className="soft">
-                {note}
-              </p>
-            ))}
           <BringButtons short />
+        </div>
+        <div className="stack account">
+          {fresh && result && <BoardAccount {...{ project, photos, backs, boards, result }} />}
         </div>
       </div>
     </>
@@ -140,13 +136,16 @@ function headline(photos: readonly Photo[], { result, fresh, reading }: Arrangem
   if (photos.length < 2) return 'One board. Bring the photos of the others in.';
   if (!result || !fresh)
     return reading ? 'Reading every joint the boards could make…' : 'One moment…';
-  const { joints } = result;
+  const { joints, laid } = result;
   const worst = joints.reduce((a, b, index) => {
     return (b.v ?? -1) > (joints[a]?.v ?? -1) ? index : a;
   }, 0);
   const word = levelOfVisibility(joints[worst]?.v ?? null)?.word;
-  const count = `${capitalise(countWord(joints.length))} joint${joints.length === 1 ? '' : 's'}`;
+  const many = `${capitalise(countWord(joints.length))} joint${joints.length === 1 ? '' : 's'}`;
+  const count = { byHand: many, asGrown: 'Laid as they grew', leastSeen: 'Laid to show least' }[
+    laid
+  ];
   if (!word) return `${count}. The photos cannot tell how visible they would be.`;
   const between = `between ${photos[worst]!.name} and ${photos[worst + 1]!.name}`;
-  return `${count}. The worst, ${between}, ${visibilityClause(word, false)}.`;
+  return `${count}. The worst${laid === 'byHand' ? '' : ' joint'}, ${between}, ${visibilityClause(word, false)}.`;
 }

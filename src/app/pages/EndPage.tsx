@@ -60,7 +60,7 @@ function End({ photo, project }: { readonly photo: Photo; readonly project: Proj
         <p role="status">Squaring the end up…</p>
       )}
       {words && (
-        <ul>
+        <ul className="said">
           {words.lines.map((line) => (
             <li key={line}>
               <Fractions text={line} />

@@ -15,6 +15,8 @@ export function createProject(id: string, name: string, createdAt: string): Proj
       jointMm: 0.8,
       boardSpareMm: 0,
       layBoards: 'asGrown',
+      heartSides: 'free',
+      planeOneWay: false,
       frontWidthMm: 254,
       frontHeightMm: 101.6,
       ruleMarks: 32,
@@ -25,6 +27,7 @@ export function createProject(id: string, name: string, createdAt: string): Proj
       paper: 'Letter',
     },
     photos: [],
+    boardPairs: [],
     shownPhotoId: null,
     gap: {
       species: 'hard maple',
@@ -64,6 +67,8 @@ export function createPhoto(
     boardPlace: null,
     backOf: null,
     backUp: false,
+    heartFace: null,
+    planes: null,
     ringTangents: [],
   };
 }

@@ -48,8 +48,18 @@ export interface Photo {
   readonly backOf: string | null;
   /** The board lies with its other face up. */
   readonly backUp: boolean;
+  /** Which of the board's faces looked to the heart of the tree: A is this photo's; null unknown. */
+  readonly heartFace: 'A' | 'B' | null;
+  /** Along the board as photographed: the way a plane cuts without tearing out; null unknown. */
+  readonly planes: 'left' | 'right' | null;
   /** Lines laid along rings by hand, when the photo shows a board's end. */
   readonly ringTangents: readonly LineMm[];
+}
+
+/** Two boards that are to lie side by side, by their photos; resawn from one, as a match. */
+export interface BoardPair {
+  readonly ids: readonly [string, string];
+  readonly kind: 'beside' | 'book' | 'slip';
 }
 
 /** How lengths are shown and read. */
@@ -67,6 +77,10 @@ export interface Settings {
   readonly boardSpareMm: number;
   /** Boards of one face lie as they grew, or all where their joints show least. */
   readonly layBoards: 'asGrown' | 'leastSeen';
+  /** Heart sides show, or heart and bark sides by turns. */
+  readonly heartSides: 'free' | 'up' | 'alternating';
+  /** All boards plane the same way. */
+  readonly planeOneWay: boolean;
   /** The front along the grain, and across it. */
   readonly frontWidthMm: number;
   readonly frontHeightMm: number;
@@ -108,6 +122,7 @@ export interface Project {
   readonly createdAt: string;
   readonly settings: Settings;
   readonly photos: readonly Photo[];
+  readonly boardPairs: readonly BoardPair[];
   readonly shownPhotoId: string | null;
   readonly gap: GapQuestion;
   /** Pieces as they were really cut. */

@@ -45,6 +45,8 @@ const photo = z.object({
   boardPlace: z.enum(['top', 'bottom']).nullable().default(null),
   backOf: z.string().nullable().default(null),
   backUp: z.boolean().default(false),
+  heartFace: z.enum(['A', 'B']).nullable().default(null),
+  planes: z.enum(['left', 'right']).nullable().default(null),
   ringTangents: z.array(line).default([]),
 });
 
@@ -57,6 +59,8 @@ const settings = z.object({
   jointMm: z.number().nonnegative(),
   boardSpareMm: z.number().nonnegative().default(0),
   layBoards: z.enum(['asGrown', 'leastSeen']).default('asGrown'),
+  heartSides: z.enum(['free', 'up', 'alternating']).default('free'),
+  planeOneWay: z.boolean().default(false),
   frontWidthMm: positive,
   frontHeightMm: positive,
   ruleMarks: z.union([z.literal(16), z.literal(32), z.literal(64)]),
@@ -84,6 +88,14 @@ export const projectSchema: z.ZodType<Project> = z.object({
   createdAt: z.string(),
   settings,
   photos: z.array(photo),
+  boardPairs: z
+    .array(
+      z.object({
+        ids: z.tuple([z.string(), z.string()]),
+        kind: z.enum(['beside', 'book', 'slip']),
+      }),
+    )
+    .default([]),
   shownPhotoId: z.string().nullable(),
   gap,
   measures: z.array(

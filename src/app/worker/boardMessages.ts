@@ -13,7 +13,11 @@ export type BoardRequest =
       readonly options: ArrangeOptions;
     }
   /** An order laid by hand, from the top down. */
-  | { readonly kind: 'order'; readonly ways: readonly LaidByHand[] }
+  | {
+      readonly kind: 'order';
+      readonly ways: readonly LaidByHand[];
+      readonly rules: ArrangeRules;
+    }
   | { readonly kind: 'best'; readonly rules: ArrangeRules };
 
 /** A board as it was laid, slid by millimetres instead of the table's steps. */

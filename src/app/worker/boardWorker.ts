@@ -1,5 +1,4 @@
 import { arrangeBoards, judgeOrder } from '../../core/board/arrange/arrangeBoards.js';
-import { noRules } from '../../core/board/arrange/arrangeRules.js';
 import type { JointTable } from '../../core/board/arrange/jointTable.js';
 import { readJointTable } from '../../core/board/arrange/readJointTable.js';
 import { SeamgrainError } from '../../core/errors.js';
@@ -24,7 +23,7 @@ function answer(request: BoardRequest): BoardReply {
     const most = boards[way.board]?.mostSteps ?? 0;
     return { ...way, shift: Math.min(most, Math.max(-most, Math.round(slideMm / stepMm))) + 0 };
   });
-  return { kind: 'order', result: judgeOrder(table, noRules, ways) };
+  return { kind: 'order', result: judgeOrder(table, request.rules, ways) };
 }
 
 self.addEventListener('message', ({ data }: MessageEvent<BoardRequest>) => {

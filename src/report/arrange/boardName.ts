@@ -3,7 +3,7 @@ import { photoName } from '../words/photoName.js';
 
 /** What a maker would call a board. */
 export function boardName({ photo, isImagined }: Pick<ArrangedBoard, 'photo' | 'isImagined'>) {
-  return isImagined ? `${photoName(photo)}, its mate` : photoName(photo);
+  return isImagined ? `${photoName(photo)}'s mate` : photoName(photo);
 }
 
 /** How it lies against its photo: `turned end for end, other face up`; empty as photographed. */

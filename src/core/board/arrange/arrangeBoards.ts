@@ -3,12 +3,14 @@ import { visibilityWord } from '../../visibility/visibilityWord.js';
 import { arrangeConflicts } from './arrangeConflicts.js';
 import { type ArrangeRules, planesTowards, showsHeart } from './arrangeRules.js';
 import type { BoardWay } from './boardWay.js';
+import { brokenRules } from './brokenRules.js';
 import { checkRules } from './checkRules.js';
 import { grownBetween } from './figure/grownOrder.js';
 import { findGrownStack, findStack } from './findStack.js';
 import { type JointTable, jointBetween } from './jointTable.js';
 import { type MatchedLie, matchedLie } from './matchedWays.js';
 import { type FoundBy, ruleNotes } from './ruleNotes.js';
+import { slideFewest } from './slideFewest.js';
 import { turnUpright } from './turnUpright.js';
 
 /**
@@ -27,7 +29,11 @@ export function arrangeBoards(table: JointTable, rules: ArrangeRules): ArrangeRe
   const grown = findGrownStack(table, rules, matched);
   const stack = grown ?? least;
   const isFree = rules.top === null && rules.bottom === null;
-  const ways = isFree ? turnUpright(stack.ways) : stack.ways;
+  const upright = isFree ? turnUpright(stack.ways) : stack.ways;
+  const ways = slideFewest(
+    upright,
+    table.boards.map(({ mostSteps }) => mostSteps),
+  );
   return describeStack(table, rules, ways, matched, {
     how: stack.exact ? 'exact' : 'searched',
     laid: grown ? 'asGrown' : 'leastSeen',
@@ -36,7 +42,8 @@ export function arrangeBoards(table: JointTable, rules: ArrangeRules): ArrangeRe
 }
 
 /**
- * The account of an order laid by hand: the same document as `arrangeBoards` gives, never exact.
+ * The account of an order laid by hand: the same document as `arrangeBoards` gives, never exact,
+ * with a note for every rule that it does not keep.
  *
  * @param ways every board once, from the top down.
  */
@@ -45,11 +52,13 @@ export function judgeOrder(
   rules: ArrangeRules,
   ways: readonly BoardWay[],
 ): ArrangeResult {
-  return describeStack(table, rules, ways, [], {
+  const matched = rules.matched.map((pair) => matchedLie(table, pair));
+  const result = describeStack(table, rules, ways, matched, {
     how: 'byHand',
     laid: 'byHand',
     leastCost: null,
   });
+  return { ...result, notes: [...brokenRules(table, rules, matched, ways), ...result.notes] };
 }
 
 /** How an order came about. */

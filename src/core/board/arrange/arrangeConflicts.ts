@@ -1,8 +1,8 @@
 import type { ArrangeConflict, ArrangedBoard } from '../../results/arrangeResult.js';
+import { boardCalled, listNames } from './boardCalled.js';
 
 /**
- * What the chosen order costs at the bench: neighbours that plane opposite ways, and heart sides
- * left as they came.
+ * What the chosen order costs at the bench: boards that plane the other way than most.
  */
 export function arrangeConflicts(order: readonly ArrangedBoard[]): ArrangeConflict[] {
   const right = order.filter(({ planesTowards }) => planesTowards === 'right');
@@ -10,19 +10,17 @@ export function arrangeConflicts(order: readonly ArrangedBoard[]): ArrangeConfli
   const fewer = right.length < left.length ? right : left;
   if (fewer.length === 0) return [];
   const [few, many] = fewer === right ? ['right', 'left'] : ['left', 'right'];
-  const boards = fewer.map(({ board }) => board).sort((a, b) => a - b);
-  const names = boards.length === 1 ? `Board ${boards[0]} planes` : `Boards ${list(boards)} plane`;
+  const sorted = [...fewer].sort((a, b) => a.board - b.board);
+  const names = listNames(
+    sorted.map(({ photo, isImagined }) => boardCalled({ photos: [photo, null], isImagined })),
+  );
+  const others = right.length + left.length - fewer.length;
+  const rest = others + fewer.length < order.length ? 'others that are known' : 'others';
   return [
     {
       kind: 'tearOut',
-      boards,
-      text: `${names} towards the ${few}, the others towards the ${many}: planing the glued panel will tear out on one side or the other. Plane each before gluing, or scrape and sand.`,
+      boards: sorted.map(({ board }) => board),
+      text: `${names} ${sorted.length === 1 ? 'planes' : 'plane'} towards the ${few}, the ${rest} towards the ${many}: planing the glued panel will tear out on one side or the other. Plane each before gluing, or scrape and sand.`,
     },
   ];
-}
-
-function list(boards: readonly number[]): string {
-  return boards.length < 2
-    ? `${boards[0]}`
-    : `${boards.slice(0, -1).join(', ')} and ${boards.at(-1)}`;
 }

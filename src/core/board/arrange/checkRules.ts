@@ -1,5 +1,6 @@
 import { SeamgrainError } from '../../errors.js';
 import type { ArrangeRules } from './arrangeRules.js';
+import { boardCalled } from './boardCalled.js';
 import type { TableBoard } from './jointTable.js';
 
 /**
@@ -22,18 +23,18 @@ export function checkRules(
   }
   if (top !== null && top === bottom) {
     refuse(
-      `Board ${top + 1} cannot lie at the top and at the bottom.`,
+      `${boardCalled(boards[top])} cannot lie at the top and at the bottom.`,
       'Name two different boards.',
     );
   }
   if (pairs.some(([p, q]) => p === q)) {
     refuse('A board cannot lie beside itself.', 'Name two different boards.');
   }
-  boards.forEach((_, board) => {
+  boards.forEach((called, board) => {
     const mates = new Set(pairs.flatMap(([p, q]) => (p === board ? [q] : q === board ? [p] : [])));
     if (mates.size > 2) {
       refuse(
-        `Board ${board + 1} cannot touch more than two others.`,
+        `${boardCalled(called)} cannot touch more than two others.`,
         'Take one of its neighbours away.',
       );
     }
@@ -45,12 +46,12 @@ function demandHeartFaces(
   rules: ArrangeRules,
   boards: readonly Pick<TableBoard, 'photos'>[],
 ): void {
-  boards.forEach(({ photos }, board) => {
-    if (rules.heartFaces[board] !== 'B' || photos[1] !== null) return;
+  boards.forEach((called, board) => {
+    if (rules.heartFaces[board] !== 'B' || called.photos[1] !== null) return;
     throw new SeamgrainError(
       'cannotDo',
-      `Board ${board + 1}'s heart side is its other face, which was not photographed.`,
-      'Photograph that face too and give both as A.jpg+B.jpg, or lay the heart sides alternating.',
+      `The heart side of ${boardCalled(called)} is its other face, which was not photographed.`,
+      'Photograph that face too (on the command line both as A.jpg+B.jpg), or lay the heart sides alternating.',
     );
   });
 }

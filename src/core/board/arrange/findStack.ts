@@ -35,7 +35,9 @@ export function findStack(
   throw new SeamgrainError(
     'cannotDo',
     'No order of the boards keeps all the rules.',
-    'Leave one of them out: a place at the top or bottom, a pair, the heart sides or the planing direction.',
+    rules.matched.length > 0
+      ? 'A matched pair lies in the middle of the panel. Leave a rule out: a place at the top or bottom, another pair, the heart sides or the planing direction.'
+      : 'Leave one of them out: a place at the top or bottom, a pair, the heart sides or the planing direction.',
   );
 }
 

@@ -1,5 +1,6 @@
 import type { ArrangedJoint } from '../../results/arrangeResult.js';
 import type { ArrangeRules } from './arrangeRules.js';
+import { boardCalled, listNames } from './boardCalled.js';
 import { mostBoardsExact } from './heldKarp.js';
 import type { JointTable } from './jointTable.js';
 import type { MatchedLie } from './matchedWays.js';
@@ -29,25 +30,27 @@ export function ruleNotes(
   }
   const unknown = (known: readonly unknown[]) =>
     table.boards.map((_, i) => i).filter((i) => (known[i] ?? null) === null);
+  const called = (numbers: readonly number[]) =>
+    listNames(numbers.map((i) => boardCalled(table.boards[i])));
   if (rules.heart !== 'free' && unknown(rules.heartFaces).length > 0) {
     notes.push(
-      `The heart side of ${boards(unknown(rules.heartFaces))} is not known; the rule does not bind there.`,
+      `The heart side of ${called(unknown(rules.heartFaces))} is not known; the rule does not bind there.`,
     );
   }
   if (rules.planing === 'oneWay' && unknown(rules.planingDirections).length > 0) {
     notes.push(
-      `The planing direction of ${boards(unknown(rules.planingDirections))} is not known; a photo of the face cannot tell it.`,
+      `The planing direction of ${called(unknown(rules.planingDirections))} is not known; a photo of the face cannot tell it.`,
     );
   }
-  for (const lie of matched) notes.push(...matchNotes(lie));
+  for (const lie of matched) notes.push(...matchNotes(lie, called(lie.pair.boards)));
   if (matched.length > 0 && table.boards.length % 2 === 1) {
     notes.push('With an odd number of boards the matched joint lies half a board off the middle.');
   }
   return notes;
 }
 
-function matchNotes({ pair, likeness }: MatchedLie): string[] {
-  const name = `${pair.kind === 'book' ? 'Book' : 'Slip'}-match of boards ${pair.boards[0] + 1} and ${pair.boards[1] + 1}`;
+function matchNotes({ pair, likeness }: MatchedLie, boards: string): string[] {
+  const name = `${pair.kind === 'book' ? 'Book' : 'Slip'}-match of ${boards}`;
   if (likeness === null || likeness.r < leastLikeness) {
     return [
       `${name}: the two figures hardly agree. Are these the faces that the saw parted, and both photos the right way up?`,
@@ -57,6 +60,3 @@ function matchNotes({ pair, likeness }: MatchedLie): string[] {
     `${name}: laid without a slide, so that the figure stays even about its joint; take the same off both edges when jointing.`,
   ];
 }
-
-const boards = (numbers: readonly number[]) =>
-  `board${numbers.length > 1 ? 's' : ''} ${numbers.map((i) => i + 1).join(', ')}`;
