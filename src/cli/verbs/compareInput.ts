@@ -1,6 +1,7 @@
 import { type Command, Option } from '@commander-js/extra-typings';
 import { SeamgrainError } from '../../core/errors.js';
 import type { CompareOptions } from '../../core/pipeline/comparePanels.js';
+import type { EndSide } from '../../core/pipeline/ringsAtFront.js';
 import { parseLengthMm } from '../../core/units/parseLengthMm.js';
 import { parseSizeMm, type SizeMm } from '../../core/units/parseSizeMm.js';
 import type { WoodSetting } from '../../core/wood/woodSetting.js';
@@ -21,6 +22,7 @@ export interface CompareFlags extends PhotoOptions, Omit<GapOptions, 'ringAngle'
   readonly front?: SizeMm;
   readonly end?: readonly { readonly face: string; readonly end: string }[];
   readonly endSize?: SizeMm;
+  readonly endsFrom?: EndSide;
   readonly across?: number;
   readonly imagine?: readonly number[];
   readonly ringWidth?: number;
@@ -53,6 +55,10 @@ export function addCompareOptions(verb: Command): void {
       'real size of the ends in their photos: width x thickness',
       parseSizeMm,
     ),
+    new Option(
+      '--ends-from <SIDE>',
+      "which end of the boards the end photos show, the candidate's face up (default left)",
+    ).choices(['left', 'right']),
     ...gapOptions().filter(({ long }) => seasonOptions.includes(long ?? '')),
     typedOption(
       '--across <LENGTH>',
@@ -82,6 +88,7 @@ export function compareOptionsOf(flags: CompareFlags): CompareOptions {
     kerfMm: flags.kerf ?? 3.175,
     dressMm: flags.dress ?? 0,
     front: flags.front ?? null,
+    endSide: flags.endsFrom ?? 'left',
     gap: isAsked && acrossMm !== undefined ? gapInputOf(flags, acrossMm) : null,
   };
 }

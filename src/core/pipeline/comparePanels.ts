@@ -2,7 +2,7 @@ import { SeamgrainError } from '../errors.js';
 import type { PanelPhoto } from '../image/panelPhoto.js';
 import type { Progress } from '../progress.js';
 import type { ComparedCandidate, ComparedFront, CompareResult } from '../results/compareResult.js';
-import type { ForecastResult } from '../results/forecastResult.js';
+import type { ForecastPlacement, ForecastResult } from '../results/forecastResult.js';
 import type { GapInput } from '../shop/movement/gapInput.js';
 import { candidateStock } from './candidateStock.js';
 import { compareReason, type JudgedCandidate } from './compareReason.js';
@@ -10,6 +10,7 @@ import { byVerdict, curveVerdict, order } from './curveVerdict.js';
 import { defaultForecastOptions, type ImaginedWood } from './forecastOptions.js';
 import { forecastPanel } from './forecastPanel.js';
 import { imagineFace } from './imagineFace.js';
+import type { EndSide } from './ringsAtFront.js';
 
 /** What the candidates are wanted for, cut with and seen from. */
 export interface CompareOptions {
@@ -20,6 +21,8 @@ export interface CompareOptions {
   readonly front: { readonly widthMm: number; readonly heightMm: number } | null;
   /** The season's question, without the rings; null: no gap is worked out. */
   readonly gap: Omit<GapInput, 'rings'> | null;
+  /** Which end the photos of end grain show, face up; default left. */
+  readonly endSide?: EndSide;
 }
 
 /** A panel or board that might be used, and what the user calls it. */
@@ -55,10 +58,8 @@ export function comparePanels(
     return judge(candidate, options);
   });
   progress?.(1, 'done');
-  const byFront = (a: ComparedCandidate, b: ComparedCandidate) =>
-    options.front ? order(a.front?.v ?? null, b.front?.v ?? null) : 0;
-  const ranked = [...judged].sort(
-    (a, b) => byFront(a.candidate, b.candidate) || byVerdict(a.candidate, b.candidate),
+  const ranked = [...judged].sort((a, b) =>
+    byWorth(a.candidate, b.candidate, options.front !== null),
   );
   const { distanceMm, kerfMm, dressMm, front } = options;
   return {
@@ -72,17 +73,31 @@ export function comparePanels(
   };
 }
 
+/** The better candidate first: by the front's best place when one is wanted, then by its rips. */
+export function byWorth(a: Compared, b: Compared, byFront: boolean): number {
+  const first = byFront ? order(a.front?.v ?? null, b.front?.v ?? null) : 0;
+  return first || byVerdict(a, b);
+}
+
+type Compared = Pick<ComparedCandidate, 'vMedian' | 'vBest'> & {
+  readonly front: Pick<ComparedFront, 'v'> | null;
+};
+
 function judge({ name, photo: face, end }: Candidate, options: CompareOptions): JudgedCandidate {
   const photo = 'wood' in face ? imagineFace(face.wood, face) : face;
   const { distanceMm, kerfMm, dressMm, front } = options;
   const usual = { ...defaultForecastOptions, distanceMm, kerfMm, dressMm, places: 1 };
   const { forecast, misfit } = forecastWith(photo, { ...usual, front });
   const { cue, ...verdict } = curveVerdict(forecast.curve);
-  const { cut, gapMm, notes } = candidateStock(
-    'wood' in face ? face.wood.ringAngleDeg : null,
+  const place = frontOf(forecast);
+  const { cut, gapMm, notes } = candidateStock({
+    imaginedDeg: 'wood' in face ? face.wood.ringAngleDeg : null,
     end,
-    options.gap,
-  );
+    endSide: options.endSide ?? 'left',
+    faceHeightMm: photo.heightMm,
+    front: place,
+    gap: options.gap,
+  });
   return {
     cue,
     candidate: {
@@ -92,7 +107,7 @@ function judge({ name, photo: face, end }: Candidate, options: CompareOptions): 
       widthMm: photo.widthMm,
       heightMm: photo.heightMm,
       ...verdict,
-      front: frontOf(forecast),
+      front: place,
       decides: null,
       cut,
       gapMm,
@@ -120,8 +135,10 @@ function forecastWith(
   }
 }
 
-function frontOf({ placements }: ForecastResult): ComparedFront | null {
-  const [best] = placements;
+const frontOf = ({ placements }: ForecastResult) => comparedFront(placements[0]);
+
+/** A forecast's place for the front as a comparison tells it; null without one. */
+export function comparedFront(best: ForecastPlacement | undefined): ComparedFront | null {
   if (!best) return null;
   const { xMm, yMm, widthMm, heightMm, v, worst, segments } = best;
   const shown = segments.find(({ piece, edge }) => piece === worst.piece && edge === worst.edge);
