@@ -10,11 +10,31 @@ describe('candidates', () => {
   it('are ranked by the median of what can be told, the untold last', () => {
     const photos = ['dear', 'cheap', 'untold', 'waiting'].map(photo);
     const curves = [curve(3, 1, 2, null), curve(0.2, 5, 0.4, 0.3), curve(null, null), null];
-    const ranked = rankCandidates(photos, curves);
+    const readings = curves.map((each) => ({ curve: each, front: null }));
+    const ranked = rankCandidates(photos, readings, false);
     expect(ranked.map(({ photo: { id } }) => id)).toEqual(['cheap', 'dear', 'untold', 'waiting']);
     expect(ranked[0]!.vMedian).toBeCloseTo(0.35, 12);
     expect(ranked[0]!.best).toEqual({ yMm: 0, v: 0.2 });
     expect(ranked[1]!.vMedian).toBe(2);
     expect(ranked[2]!.vMedian).toBeNull();
+  });
+
+  it('are ranked by the best place for a front, those that it does not fit last', () => {
+    const place = (v: number) => ({
+      place: {
+        ...{ xMm: 0, yMm: 0, widthMm: 5, heightMm: 5, v },
+        worst: { piece: 'front', edge: 'upper', v, cue: null } as const,
+      },
+    });
+    const readings = [
+      { curve: curve(0.1), front: { place: null, why: 'too small' } },
+      { curve: curve(0.2), front: place(2) },
+      { curve: curve(3), front: place(1) },
+    ];
+    const photos = ['misfit', 'dear', 'cheap'].map(photo);
+    const order = (byFront: boolean) =>
+      rankCandidates(photos, readings, byFront).map(({ photo: { id } }) => id);
+    expect(order(true)).toEqual(['cheap', 'dear', 'misfit']);
+    expect(order(false)).toEqual(['misfit', 'dear', 'cheap']);
   });
 });

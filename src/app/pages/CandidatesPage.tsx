@@ -1,9 +1,15 @@
+import { segmentName } from '../../report/forecast/segmentName.js';
+import { clauseOfV } from '../../report/forecast/wordOfV.js';
 import { levelOfVisibility } from '../../report/ramp/levelOfVisibility.js';
 import { visibilityClause } from '../../report/words/visibilityClause.js';
 import { goTo } from '../actions/openProject.js';
-import { type Candidate, rankCandidates } from '../analysis/rankCandidates.js';
+import {
+  type Candidate,
+  type CandidateReading,
+  rankCandidates,
+} from '../analysis/rankCandidates.js';
 import { useBoards } from '../analysis/useBoards.js';
-import { useCurves } from '../analysis/useCurves.js';
+import { useCandidates } from '../analysis/useCandidates.js';
 import { Answer } from '../parts/Answer.js';
 import { BringButtons } from '../parts/BringButtons.js';
 import { DistanceSlider } from '../parts/DistanceSlider.js';
@@ -13,6 +19,7 @@ import type { Photo, Project } from '../state/project.js';
 import { changeProject, useProject } from '../state/workbench.js';
 import { BringFirst } from './BringFirst.js';
 import { CandidateCard } from './CandidateCard.js';
+import { CandidateForm } from './CandidateForm.js';
 import { PinFirst } from './PinFirst.js';
 
 /** Panels side by side: which one loses least to the rip. */
@@ -33,20 +40,24 @@ function Candidates({
   readonly photos: readonly Photo[];
 }) {
   const { settings } = project;
-  const curves = useCurves(photos, settings);
+  const readings = useCandidates(photos, settings);
+  const byFront = settings.candidatesFor === 'front';
   const panels = useBoards(photos);
-  const ranked = rankCandidates(photos, curves);
-  const left = curves.filter((curve) => curve === null).length;
+  const ranked = rankCandidates(photos, readings, byFront);
+  const left = readings.filter(isWaiting(byFront)).length;
   const widestMm = Math.max(...[...(panels?.values() ?? [])].map(({ panel }) => panel.widthMm), 1);
-  const choose = (photo: Photo) => {
-    changeProject('Show another photo', (draft) => {
+  const choose = ({ photo, front }: Candidate) => {
+    const place = byFront ? front?.place : null;
+    changeProject(place ? 'Place the front on another photo' : 'Show another photo', (draft) => {
       draft.shownPhotoId = photo.id;
+      const shown = draft.photos.find(({ id }) => id === photo.id);
+      if (shown && place) shown.frontPlace = { xMm: place.xMm, yMm: place.yMm };
     });
     goTo('rip');
   };
   return (
     <>
-      <Answer text={headline(ranked, photos.length, left)} busy={left > 0} />
+      <Answer text={headline(ranked, photos.length, left, byFront)} busy={left > 0} />
       <div className="bench">
         <ol className="candidates">
           {panels &&
@@ -57,16 +68,19 @@ function Candidates({
                 rank={left === 0 ? index + 1 : null}
                 board={panels.get(candidate.photo.id)!}
                 share={panels.get(candidate.photo.id)!.panel.widthMm / widestMm}
+                byFront={byFront}
                 units={lengthUnitsOf(settings.unit)}
-                onChoose={() => choose(candidate.photo)}
+                onChoose={() => choose(candidate)}
               />
             ))}
         </ol>
-        <div className="stack">
+        <div className="stack tools">
+          <CandidateForm settings={settings} />
           <DistanceSlider settings={settings} />
           <p className="soft">
-            Ranked by what the middle one of all rips across the panel would show, with the kerf and
-            dressing of this project.
+            {byFront
+              ? 'Ranked by all the joints and gaps of the front where it is best taken from; then by the middle one of all rips.'
+              : 'Ranked by what the middle one of all rips across the panel would show.'}
           </p>
           <ScaleWords />
           <BringButtons short />
@@ -76,11 +90,34 @@ function Candidates({
   );
 }
 
-function headline(ranked: readonly Candidate[], count: number, left: number): string {
-  if (count < 2) return 'One candidate. Bring the photos of the others in.';
-  if (left > 0) return `Trying every rip: ${count - left} of ${count} panels…`;
+const isWaiting =
+  (byFront: boolean) =>
+  ({ curve, front }: CandidateReading) =>
+    curve === null || (byFront && front === null);
+
+function headline(
+  ranked: readonly Candidate[],
+  count: number,
+  left: number,
+  byFront: boolean,
+): string {
+  if (count < 2 && !byFront) return 'One candidate. Bring the photos of the others in.';
+  const what = byFront ? 'Trying every place for the front' : 'Trying every rip';
+  if (left > 0) return `${what}: ${count - left} of ${count} panels…`;
   const [first] = ranked;
+  if (byFront) return frontHeadline(first, count);
   const word = levelOfVisibility(first?.vMedian ?? null)?.word;
   if (!first || !word) return 'The photos cannot tell which panel would lose least.';
   return `${first.photo.name} loses least: a middling rip in it ${visibilityClause(word, false)}.`;
+}
+
+function frontHeadline(first: Candidate | undefined, count: number): string {
+  const place = first?.front?.place;
+  if (!first || !place) return 'The front can be taken from none of the candidates.';
+  const { worst } = place;
+  const look =
+    (worst.v ?? 0) < 0.5
+      ? 'every joint of the front disappears'
+      : `the worst, the ${segmentName(worst)}, ${clauseOfV(worst.v)}`;
+  return `${first.photo.name}${count > 1 ? ' loses least' : ''}: at the best place ${look}.`;
 }

@@ -17,6 +17,7 @@ export function createProject(id: string, name: string, createdAt: string): Proj
       layBoards: 'asGrown',
       heartSides: 'free',
       planeOneWay: false,
+      candidatesFor: 'rip',
       frontWidthMm: 254,
       frontHeightMm: 101.6,
       ruleMarks: 32,

@@ -81,6 +81,8 @@ export interface Settings {
   readonly heartSides: 'free' | 'up' | 'alternating';
   /** All boards plane the same way. */
   readonly planeOneWay: boolean;
+  /** What candidates are ranked for: a rip anywhere, or the front where it is best taken from. */
+  readonly candidatesFor: 'rip' | 'front';
   /** The front along the grain, and across it. */
   readonly frontWidthMm: number;
   readonly frontHeightMm: number;

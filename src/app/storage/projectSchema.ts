@@ -61,6 +61,7 @@ const settings = z.object({
   layBoards: z.enum(['asGrown', 'leastSeen']).default('asGrown'),
   heartSides: z.enum(['free', 'up', 'alternating']).default('free'),
   planeOneWay: z.boolean().default(false),
+  candidatesFor: z.enum(['rip', 'front']).default('rip'),
   frontWidthMm: positive,
   frontHeightMm: positive,
   ruleMarks: z.union([z.literal(16), z.literal(32), z.literal(64)]),

@@ -1,4 +1,4 @@
-import type { CompareResult } from '../../core/results/compareResult.js';
+import type { ComparedCandidate, CompareResult } from '../../core/results/compareResult.js';
 import { escapeXml } from '../draw/escapeXml.js';
 import { fractionsHtml } from '../html/fractionsHtml.js';
 import { htmlPage } from '../html/htmlPage.js';
@@ -9,7 +9,7 @@ import { placeText } from '../words/placeText.js';
 import { smallLengthText } from '../words/smallLengthText.js';
 import { viewingDistanceText } from '../words/viewingDistanceText.js';
 import { comparePicture } from './comparePicture.js';
-import { cutText, lookTexts } from './describeCompare.js';
+import { cutText, gapText, lookTexts } from './describeCompare.js';
 import { headlineOfCompare } from './headlineOfCompare.js';
 import { reasonText } from './reasonText.js';
 
@@ -35,7 +35,7 @@ export function compareHtml(result: CompareResult, page: ComparePage): string {
       lookTexts(candidate, page).join(' '),
       reasonText(result, candidate) || 'Nothing to compare it with.',
       candidate.cut ? cutText(candidate.cut) : candidate.isImagined ? 'As imagined' : null,
-      candidate.gapMm === null ? null : smallLengthText(candidate.gapMm, page),
+      candidate.gapMm === null ? null : gapText(candidate.gapMm, page),
     ],
   }));
   const size = front
@@ -43,9 +43,7 @@ export function compareHtml(result: CompareResult, page: ComparePage): string {
     : 'For a rip anywhere, ';
   const rests = [
     `${size}cut with a kerf of ${smallLengthText(result.kerfMm, page)}, seen from ${viewingDistanceText(result.distanceMm, page)}.`,
-    ...candidates.flatMap((candidate) =>
-      candidate.notes.map((note) => `${photoName(candidate.photo)}: ${note}`),
-    ),
+    ...notesOf(candidates),
   ];
   const body = [
     `<h1>${fractionsHtml(headlineOfCompare(result))}</h1>`,
@@ -55,6 +53,16 @@ export function compareHtml(result: CompareResult, page: ComparePage): string {
     `<h2>What this rests on</h2><ul class="plain">${rests.map((item) => `<li>${fractionsHtml(item)}</li>`).join('')}</ul>`,
   ];
   return htmlPage({ title: 'Candidates', body: body.join('') });
+}
+
+/** Every note once, with the candidates that it speaks of where it is not all of them. */
+function notesOf(candidates: readonly ComparedCandidate[]): string[] {
+  const all = new Set(candidates.flatMap(({ notes }) => notes));
+  return [...all].map((note) => {
+    const of = candidates.filter(({ notes }) => notes.includes(note));
+    if (of.length === candidates.length) return note;
+    return `${of.map(({ photo }) => photoName(photo)).join(', ')}: ${note}`;
+  });
 }
 
 /** Every face once, for the three drawings to use. */

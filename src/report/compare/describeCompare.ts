@@ -1,4 +1,8 @@
-import type { ComparedCandidate, CompareResult } from '../../core/results/compareResult.js';
+import type {
+  ComparedCandidate,
+  ComparedFront,
+  CompareResult,
+} from '../../core/results/compareResult.js';
 import { formatMm } from '../../core/units/formatMm.js';
 import { segmentName } from '../forecast/segmentName.js';
 import { clauseOfV } from '../forecast/wordOfV.js';
@@ -31,15 +35,7 @@ export function lookTexts(
   { front, vMedian, vBest, bestYMm }: ComparedCandidate,
   units: LengthUnits,
 ): string[] {
-  const place = front
-    ? [
-        `A front ${placeText(front.xMm, units)} from the left and ${placeText(front.yMm, units)} from the top: ${
-          (front.worst.v ?? 0) < 0.5
-            ? 'every joint disappears'
-            : `the worst, the ${segmentName(front.worst)}, ${clauseOfV(front.worst.v)}`
-        }.`,
-      ]
-    : [];
+  const place = front ? [frontText(front, units)] : [];
   if (vMedian === null || vBest === null || bestYMm === null) {
     return [...place, 'What a rip would show cannot be told.'];
   }
@@ -49,13 +45,26 @@ export function lookTexts(
   ];
 }
 
+/** Where a front is best taken from and what shows most there. */
+export function frontText(front: ComparedFront, units: LengthUnits): string {
+  const { xMm, yMm, worst } = front;
+  const look =
+    (worst.v ?? 0) < 0.5
+      ? 'every joint disappears'
+      : `the worst, the ${segmentName(worst)}, ${clauseOfV(worst.v)}`;
+  return `A front ${placeText(xMm, units)} from the left and ${placeText(yMm, units)} from the top: ${look}.`;
+}
+
 /** How it is sawn and what the season does to it; empty where neither is known. */
 export function stockText({ cut, gapMm }: ComparedCandidate, units: LengthUnits): string {
   const sawn = cut ? `Sawn ${cutText(cut)}.` : '';
-  const small =
-    gapMm === null ? '' : units.units === 'mm' ? formatMm(gapMm, 1) : smallLengthText(gapMm, units);
-  return [sawn, small && `The season wants a gap of ${small}.`].filter(Boolean).join(' ');
+  const gap = gapMm === null ? '' : `The season wants a gap of ${gapText(gapMm, units)}.`;
+  return [sawn, gap].filter(Boolean).join(' ');
 }
+
+/** A gap: a tenth of a millimetre, or a small fraction of an inch. */
+export const gapText = (gapMm: number, units: LengthUnits): string =>
+  units.units === 'mm' ? formatMm(gapMm, 1) : smallLengthText(gapMm, units);
 
 /** `70 % flatsawn, 30 % rift`. */
 export function cutText(cut: NonNullable<ComparedCandidate['cut']>): string {

@@ -1,5 +1,5 @@
 import type { ComparedCandidate, CompareResult } from '../../core/results/compareResult.js';
-import { cueNoun } from '../words/cueNoun.js';
+import { cutCueNoun } from '../forecast/cutCueNoun.js';
 import { photoName } from '../words/photoName.js';
 
 const what = {
@@ -25,6 +25,6 @@ export function reasonText(
   }
   const values = `V ${decides.v.toFixed(1)} against ${decides.otherV.toFixed(1)} in ${name}`;
   const where = rank === 1 ? 'there' : 'here';
-  const cue = decides.cue ? `; ${where} the eye catches ${cueNoun(decides.cue)}` : '';
+  const cue = decides.cue ? `; ${where} the eye catches ${cutCueNoun(decides.cue)}` : '';
   return `Decided by ${what[decides.by]}: ${values}${cue}.`;
 }

@@ -48,7 +48,13 @@ td.untold{color:var(--quiet);font-style:italic}
 .photo-store{position:absolute;width:0;height:0;overflow:hidden}
 .tablet,.phone{display:none}
 @media (max-width:899px){.desk{display:none}.tablet{display:block}}
-@media (max-width:559px){.tablet{display:none}.phone{display:block}main{padding:.6rem}figure{margin:0 -.6rem 1rem}}
+@media (max-width:559px){.tablet{display:none}.phone{display:block}main{padding:.6rem}figure{margin:0 -.6rem 1rem}
+.pictures thead{display:none}
+.pictures,.pictures tbody,.pictures tr,.pictures th,.pictures td{display:block}
+.pictures tr{padding:.6rem 0;border-bottom:1px solid var(--rule)}
+.pictures th,.pictures td{border:0;padding:.15rem 0}
+.pictures img{width:100%}
+.pictures td::before{content:attr(data-head);display:block;color:var(--quiet);font-style:normal;font-size:.85em}}
 @media print{
 @page{margin:12mm}
 body{font-size:10.5pt;-webkit-print-color-adjust:exact;print-color-adjust:exact}

@@ -13,9 +13,13 @@ export function pictureTable(columns: readonly string[], rows: readonly PictureR
   const heads = columns.map((column) => `<th scope="col">${escapeXml(column)}</th>`).join('');
   const lines = rows.map(({ pictureHref, name, cells }) => {
     const picture = `<th scope="row"><img src="${escapeXml(pictureHref)}" alt="">${fractionsHtml(name)}</th>`;
-    const values = cells.map((cell) =>
-      cell === null ? '<td class="untold">cannot tell</td>' : `<td>${fractionsHtml(cell)}</td>`,
-    );
+    const values = cells.map((cell, i) => {
+      // On a phone the rows become blocks, each cell under its column's name.
+      const head = `data-head="${escapeXml(columns[i] ?? '')}"`;
+      return cell === null
+        ? `<td ${head} class="untold">cannot tell</td>`
+        : `<td ${head}>${fractionsHtml(cell)}</td>`;
+    });
     return `<tr>${picture}${values.join('')}</tr>`;
   });
   return `<div class="scroll"><table class="pictures"><thead><tr><td></td>${heads}</tr></thead><tbody>${lines.join('')}</tbody></table></div>`;
