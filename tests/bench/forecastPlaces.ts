@@ -1,21 +1,24 @@
 import type { PanelPhoto } from '../../dist/core/image/panelPhoto.js';
 import { forecastLines } from '../../dist/core/rip/forecastLines.js';
 import { endSlides } from '../../dist/core/rip/frontCut.js';
-import { frontSegments } from '../../dist/core/rip/frontSegments.js';
+import { type FrontSegment, frontSegments } from '../../dist/core/rip/frontSegments.js';
 import { placementBox } from '../../dist/core/rip/placementBox.js';
 import { reachOfSegment } from '../../dist/core/rip/placementCost.js';
+import { reglue } from '../../dist/core/rip/reglue.js';
+import { reglueRips } from '../../dist/core/rip/reglueSpecs.js';
 import { searchPlacements } from '../../dist/core/rip/searchPlacements.js';
-import type { LineMeasures } from '../../dist/core/seam/lineMeasures.js';
-import { jointMeasures, readSide } from '../../dist/core/seam/lineMeasures.js';
+import { type LineMeasures, lineMeasures } from '../../dist/core/seam/lineMeasures.js';
 import { ownDistancesMm } from '../../dist/core/seam/ownLines.js';
 import { panelPlanes } from '../../dist/core/seam/panelPlanes.js';
 import { seamFrame } from '../../dist/core/seam/seamFrame.js';
+import type { SeamReach } from '../../dist/core/seam/seamReach.js';
 import { seamVisibility } from '../../dist/core/seam/seamVisibility.js';
-import { type LineSide, type SideReading, seamWood } from '../../dist/core/seam/seamWood.js';
+import { seamWood } from '../../dist/core/seam/seamWood.js';
 import { onePiecePanel } from '../../dist/core/wood/onePiecePanel.js';
 import { photographed } from './forecastPhoto.js';
 import { median, rankCorrelation } from './forecastStatistics.js';
 
+const distanceMm = 600;
 const panel = { widthMm: 220, heightMm: 130 };
 const loss = { kerfMm: 3.175, dressMm: 0 };
 const wish = { widthMm: 110, heightMm: 50, loss, marginMm: 22, within: null };
@@ -32,8 +35,9 @@ export interface PlaceResult {
 }
 
 /**
- * Brute force: each joint of each place is made anew from the photo's lines and given to the
- * score's own `seamVisibility` window by window, no sums kept.
+ * Brute force by picture: for each rip of each place the strip is taken out of the photo, what is
+ * left is joined, and the joint is read and judged as a score of a finished panel does, the part
+ * of it that each piece of the place lies along.
  */
 export async function forecastPlaces(seeds: readonly number[]): Promise<PlaceResult[]> {
   const results: PlaceResult[] = [];
@@ -53,23 +57,14 @@ export async function forecastPlaces(seeds: readonly number[]): Promise<PlaceRes
 }
 
 function bruteForce(photo: PanelPhoto, seed: number): PlaceResult {
-  const lines = forecastLines(panelPlanes(photo), photo, 600);
+  const lines = forecastLines(panelPlanes(photo), photo, distanceMm);
   const search = searchPlacements(lines, wish, 'stay', false, 1000);
-  const frame = seamFrame({ x1Mm: 0, y1Mm: 0, x2Mm: photo.widthMm, y2Mm: 0 });
-  const wood = seamWood(panelPlanes(photo), frame, 0, photo.heightMm, Number.POSITIVE_INFINITY);
   const box = placementBox(photo, wish);
   const grid = (from: number, to: number) => {
     const first = Math.ceil(from / 2 - 1e-9);
     return Array.from({ length: Math.floor(to / 2 + 1e-9) - first + 1 }, (_, i) => 2 * (first + i));
   };
-  // Sides are read once a line; joints, windows and visibilities anew for every place.
-  const read = new Map<string, SideReading>();
-  const side = (etaMm: number, which: -1 | 1): LineSide => {
-    const key = `${etaMm} ${which}`;
-    const reading = read.get(key) ?? readSide({ wood, etaMm }, which, false);
-    read.set(key, reading);
-    return { wood, etaMm, reading };
-  };
+  const pictures = new Map<string, RejoinedRip>();
   const costs = new Map<string, number>();
   for (const yMm of grid(box.y1Mm, box.y2Mm)) {
     for (const xMm of grid(box.x1Mm, box.x2Mm)) {
@@ -79,7 +74,10 @@ function bruteForce(photo: PanelPhoto, seed: number): PlaceResult {
       for (const segment of frontSegments(front, loss, slides, photo.widthMm)) {
         if (segment.kind === 'crosscut') continue;
         const reach = reachOfSegment(lines, front, segment);
-        cost += pictured(side, segment, reach) ** 3;
+        const key = `${segment.etaAMm} ${reach.aMm} ${reach.bMm}`;
+        const picture = pictures.get(key) ?? rejoined(photo, segment, reach);
+        pictures.set(key, picture);
+        cost += pictured(picture, segment) ** 3;
       }
       costs.set(`${xMm} ${yMm}`, cost);
     }
@@ -100,24 +98,36 @@ function bruteForce(photo: PanelPhoto, seed: number): PlaceResult {
   };
 }
 
-function pictured(
-  side: (etaMm: number, which: -1 | 1) => LineSide,
-  {
-    etaAMm,
-    etaBMm,
-    fromMm,
-    toMm,
-  }: { etaAMm: number; etaBMm: number; fromMm: number; toMm: number },
-  reach: { aMm: number; bMm: number },
-): number {
+/** A rip as the picture of the re-joined panel shows it: the joint, and the boards' own lines. */
+interface RejoinedRip {
+  readonly joint: LineMeasures;
+  readonly own: readonly LineMeasures[];
+}
+
+/** Takes the strip out of the photo, joins what is left and reads the joint as a score does. */
+function rejoined(photo: PanelPhoto, { etaAMm, etaBMm }: FrontSegment, reach: SeamReach) {
+  const spec = reglueRips(photo, [(etaAMm + etaBMm) / 2], loss);
+  const image = reglue(photo.image, photo.pxPerMm, spec);
+  const planes = panelPlanes({ ...photo, image, heightMm: spec.heightMm });
+  const yMm = Math.round(etaAMm * photo.pxPerMm) / photo.pxPerMm;
+  const frame = seamFrame({ x1Mm: 0, y1Mm: yMm, x2Mm: photo.widthMm, y2Mm: yMm });
+  const wood = seamWood(planes, frame, yMm, spec.heightMm - yMm);
+  const windowMm = (distanceMm * Math.PI) / 180;
+  const { a, b } = ownDistancesMm(reach);
+  return {
+    joint: lineMeasures(wood, 0, windowMm),
+    own: [...a.map((mm) => -mm), ...b].map((eta) => lineMeasures(wood, eta, windowMm)),
+  };
+}
+
+/** V of a part of it; a reveal's own dark line is meant to be there. */
+function pictured({ joint, own }: RejoinedRip, { fromMm, toMm, glued }: FrontSegment): number {
   const part = (line: LineMeasures) => ({
     ...line,
-    windows: line.windows.filter(({ atMm }) => atMm >= fromMm && atMm <= toMm),
+    windows: line.windows
+      .filter(({ atMm }) => atMm >= fromMm && atMm <= toMm)
+      .map((window) => (glued ? window : { ...window, ridge: { areaMm: 0, peak: 0 } })),
   });
-  const joint = (a: number, b: number) =>
-    part(jointMeasures(side(a, -1), side(b, 1), (600 * Math.PI) / 180));
-  const away = ownDistancesMm(reach);
-  const etas = [...away.a.map((d) => etaAMm - d), ...away.b.map((d) => etaBMm + d)];
-  const own = etas.map((eta) => joint(eta, eta)).filter(({ windows }) => windows.length > 0);
-  return seamVisibility(joint(etaAMm, etaBMm), own, 600).v ?? 0;
+  const beside = own.map(part).filter(({ windows }) => windows.length > 0);
+  return seamVisibility(part(joint), beside, distanceMm).v ?? 0;
 }

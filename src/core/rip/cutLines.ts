@@ -2,13 +2,15 @@ import type { LineMeasures } from '../seam/lineMeasures.js';
 import { keptWindows, ownDistancesMm } from '../seam/ownLines.js';
 import type { SeamReach } from '../seam/seamReach.js';
 import type { SeamWood } from '../seam/seamWood.js';
-import { type LineSums, lineSums } from './lineSums.js';
+import { type LineSums, lineSums, withoutThinLine } from './lineSums.js';
 import { panelRows } from './panelRows.js';
 import { type LocalGrain, localGrain } from './windowByAngle.js';
 
 /** A joint that would be, ready to be summed over any part of it. */
 export interface JointLine {
   readonly sums: LineSums;
+  /** The same where the joint stays open, a reveal: a thin line along it is meant to be there. */
+  readonly openSums: LineSums;
   readonly grain: readonly (LocalGrain | null)[];
   /** Middle of each stretch, mm along the line. */
   readonly atMm: readonly number[];
@@ -67,9 +69,12 @@ export function cutLines(
       const known = joints.get(key);
       if (known) return known;
       const line = rows.joint(a, b, slideMm);
+      const uncut = rows.uncutAngles(line, a, b);
+      const sums = lineSums(line, distanceMm, (at) => keep(at, (a + b) / 2));
       const joint = {
-        sums: lineSums(line, distanceMm, (at) => keep(at, (a + b) / 2)),
-        grain: line.windows.map((window) => localGrain(window, distanceMm)),
+        sums,
+        openSums: withoutThinLine(sums),
+        grain: line.windows.map((window, i) => localGrain({ ...window, ...uncut[i] }, distanceMm)),
         atMm: line.windows.map((window) => window.atMm),
       };
       joints.set(key, joint);

@@ -54,7 +54,8 @@ const whyMore: Readonly<Record<Cue, string>> = {
   direction: 'the grain turns within the width of the cut',
   spacing: 'the lines change their spacing within the width of the cut',
   colour: 'the colour changes within the width of the cut',
-  glueLine: 'a dark line lies where the cut would go',
+  glueLine:
+    'a ring line is cut in half lengthwise, and what is left of it is a thin line along the joint',
 };
 const whyLess =
   "the lines meet again better than their angle and spacing foretell, or the board's own figure hides the step";

@@ -33,6 +33,14 @@ export function lineSums(
   return { stretchMm: lengthMm / stretches, stretches, running };
 }
 
+/** The same with no word on a thin line along the joint. */
+export function withoutThinLine(line: LineSums): LineSums {
+  const running = line.running.map((sums, k) =>
+    channels[k].cue === 'glueLine' ? new Float64Array(sums.length) : sums,
+  );
+  return { ...line, running };
+}
+
 /** Sums over the stretches whose middle lies between two places of the line. */
 export function sumsBetween(line: LineSums, fromMm: number, toMm: number): ChannelSums {
   const { stretchMm, stretches, running } = line;

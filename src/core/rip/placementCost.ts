@@ -44,12 +44,12 @@ export function segmentCost(
   front: FrontPlace,
   segment: FrontSegment,
 ): PooledVisibility {
-  const { kind, etaAMm, etaBMm, slideMm, fromMm, toMm } = segment;
+  const { kind, glued, etaAMm, etaBMm, slideMm, fromMm, toMm } = segment;
   if (etaAMm === etaBMm && slideMm === 0) return { v: 0, cue: null };
   const cut = kind === 'rip' ? lines.rip : lines.crosscut;
   const joint = cut.joint(etaAMm, etaBMm, slideMm);
   const own = cut.own(etaAMm, etaBMm, reachOfSegment(lines, front, segment));
-  return segmentVisibility(joint.sums, own, fromMm, toMm);
+  return segmentVisibility(glued ? joint.sums : joint.openSums, own, fromMm, toMm);
 }
 
 /**

@@ -53,7 +53,7 @@ function seenAlong(
   { front }: PlacementCost,
   { segment, v, cue }: SegmentCost,
 ): Pick<SeamResult, 'visibility' | 'windows'> {
-  const { kind, etaAMm, etaBMm, slideMm, fromMm, toMm } = segment;
+  const { kind, glued, etaAMm, etaBMm, slideMm, fromMm, toMm } = segment;
   if (etaAMm === etaBMm && slideMm === 0) {
     return { visibility: { ...pooled(v), vanishesAtMm: null, cue }, windows: [] };
   }
@@ -64,7 +64,8 @@ function seenAlong(
       .filter(({ atMm }) => atMm >= fromMm && atMm <= toMm)
       .map((window) => ({ ...window, atMm: window.atMm - fromMm })),
   });
-  const seam = part(cut.measured(etaAMm, etaBMm, slideMm));
+  const whole = cut.measured(etaAMm, etaBMm, slideMm);
+  const seam = part(glued ? whole : unlined(whole));
   const own = cut
     .ownMeasured(etaAMm, etaBMm, reachOfSegment(lines, front, segment))
     .map(part)
@@ -72,6 +73,12 @@ function seenAlong(
   const seen = seamVisibility(seam, own, lines.distanceMm);
   const { vanishesAtMm } = visibilityResult(seen, (mm) => seamVisibility(seam, own, mm).v ?? 0);
   return { visibility: { ...pooled(v), vanishesAtMm, cue }, windows: windowsOf(seam, seen) };
+}
+
+/** A reveal stays open: a thin line along it is meant to be there. */
+function unlined(line: LineMeasures): LineMeasures {
+  const windows = line.windows.map((window) => ({ ...window, ridge: { areaMm: 0, peak: 0 } }));
+  return { ...line, windows };
 }
 
 function pooled(v: number | null): Pick<VisibilityResult, 'v' | 'pSeen' | 'word'> {

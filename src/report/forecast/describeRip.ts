@@ -41,7 +41,9 @@ function worstText(rip: ForecastRip, units: LengthUnits): string {
   );
   if (!worst) return '';
   const facts = { ...worst, cue: worst.cue ?? rip.visibility.cue };
-  return `, worst ${placeText(worst.atMm, units)} from the left, where ${cueText(facts, units)}`;
+  const seen =
+    facts.cue === 'glueLine' ? 'half a ring line is left along the joint' : cueText(facts, units);
+  return `, worst ${placeText(worst.atMm, units)} from the left, where ${seen}`;
 }
 
 function because(notes: readonly string[]): string {

@@ -1,10 +1,10 @@
 import type { ForecastResult, ForecastRip } from '../../core/results/forecastResult.js';
 import { escapeXml } from '../draw/escapeXml.js';
 import { fractionsHtml } from '../html/fractionsHtml.js';
-import { cueNoun } from '../words/cueNoun.js';
 import type { LengthUnits } from '../words/lengthUnits.js';
 import { placeText } from '../words/placeText.js';
 import { viewingDistanceText } from '../words/viewingDistanceText.js';
+import { cutCueNoun } from './cutCueNoun.js';
 import { slideText } from './slideText.js';
 
 /** Every number of the asked rips, a column each. */
@@ -31,7 +31,7 @@ function rowsOf(units: LengthUnits): Row[] {
   return [
     ['Visibility V (1 = just visible)', ({ visibility: { v } }) => fixed(v)],
     ['V by the angle of the grain alone', ({ vByAngle }) => fixed(vByAngle)],
-    ['What the eye catches', ({ visibility: { cue } }) => (cue ? cueNoun(cue) : 'nothing')],
+    ['What the eye catches', ({ visibility: { cue } }) => (cue ? cutCueNoun(cue) : 'nothing')],
     ['Seen from as far as', ({ visibility }) => farText(visibility, units)],
     ['Best slide of the upper piece', ({ bestSlideMm }) => slideOf(bestSlideMm, units)],
     ['V after that slide', ({ vAtBestSlide }) => fixed(vAtBestSlide)],
