@@ -26,8 +26,8 @@ export function endgrainTables(groups: readonly EndgrainGroup[]): string {
       return [
         marked ? '### Saw marks, stain and four cracks drawn in' : '### Clean ends',
         '',
-        '| pith | wood | ring angle RMSE, deg | within 2 of its errors | pith told | pith error, median | rms | within the goal | within 2 of its errors | exact directions, median | within the goal |',
-        '|---|---|---|---|---|---|---|---|---|---|---|',
+        '| pith | wood | ring angle RMSE, deg | within 2 of its errors | pith told | pith error, median | rms | within the goal | within 1 of its errors | within 2 | least possible rms | within 10 % at that |',
+        '|---|---|---|---|---|---|---|---|---|---|---|---|',
         ...part.map(rowText),
         '',
         anglesText(part),
@@ -43,7 +43,7 @@ function rowText({ name, inside, marked, rows }: EndgrainGroup): string {
   const size = (row: EndgrainRow, mm: number) => (inside ? mm : (100 * mm) / row.distanceMm);
   const goal = inside ? 2 : 10;
   const errors = told.map((row) => size(row, row.pithErrorMm!));
-  const exact = rows.map((row) => size(row, row.exactPithErrorMm));
+  const limits = rows.flatMap(({ limit }) => limit ?? []);
   const unit = inside ? 'mm' : '%';
   return [
     `| ${name}`,
@@ -53,10 +53,45 @@ function rowText({ name, inside, marked, rows }: EndgrainGroup): string {
     `${median(errors).toFixed(1)} ${unit}`,
     `${rms(errors).toFixed(1)} ${unit}`,
     share(errors.map((e) => e <= twice * goal)),
+    share(told.map((row) => row.pithErrorMm! < row.pithSeMm!)),
     share(told.map((row) => row.pithErrorMm! < 2 * row.pithSeMm!)),
-    `${median(exact).toFixed(1)} ${unit}`,
-    `${share(exact.map((e) => e <= goal))} |`,
+    ...(limits.length === 0
+      ? ['', ' |']
+      : [
+          `${(100 * rms(limits.map(({ least }) => least))).toFixed(0)} %`,
+          `${percent(mean(limits.map(({ least }) => chanceWithin(0.1 / least))))} |`,
+        ]),
   ].join(' | ');
+}
+
+const mean = (values: readonly number[]) => values.reduce((a, b) => a + b, 0) / values.length;
+const percent = (part: number) => `${Math.round(100 * part)} %`;
+
+/** Chance that a normal error is within so many of its standard deviations (Simpson's rule). */
+function chanceWithin(deviations: number): number {
+  const steps = 200;
+  const h = (2 * deviations) / steps;
+  let sum = 0;
+  for (let k = 0; k <= steps; k++) {
+    const x = -deviations + k * h;
+    const weight = k === 0 || k === steps ? 1 : k % 2 === 1 ? 4 : 2;
+    sum += weight * Math.exp((-x * x) / 2);
+  }
+  return (sum * h) / 3 / Math.sqrt(2 * Math.PI);
+}
+
+/** What is claimed of piths outside the ends and what it is worth, over all those ends. */
+export function pithClaims(groups: readonly EndgrainGroup[]): string {
+  const rows = groups.filter(({ inside }) => !inside).flatMap((group) => group.rows);
+  const told = rows.filter((row) => row.pithErrorMm !== null);
+  const sure = told.filter((row) => row.pithSeMm! <= 0.1 * row.pithToldMm!);
+  const limits = rows.flatMap(({ limit }) => limit ?? []);
+  const worse = mean(limits.map(({ ours, least }) => ours / least)) - 1;
+  return [
+    `Outside the end, all ${rows.length}: told as a figure (claimed error at most a quarter) in ${told.length}; off by no more than the error claimed in ${share(told.map((row) => row.pithErrorMm! <= row.pithSeMm!))} of these (68 % would be right), by no more than twice in ${share(told.map((row) => row.pithErrorMm! <= 2 * row.pithSeMm!))} (95 %).`,
+    `Of the ${sure.length} whose claimed error is at most 10 % of the distance told, ${share(sure.map((row) => row.pithErrorMm! <= 0.1 * row.distanceMm))} are within 10 %.`,
+    `The tool's weighing of directions would come within ${percent(worse)} of the least possible error, on average.`,
+  ].join(' ');
 }
 
 function anglesText(groups: readonly EndgrainGroup[]): string {

@@ -1,10 +1,8 @@
-import { referenceFor } from '../../src/core/board/endGrain/coarsePith.js';
-import { fitRings } from '../../src/core/board/endGrain/fitRings.js';
-import { acrossRings, familyAbout, pithOf } from '../../src/core/board/endGrain/ringFamily.js';
 import { endgrainPanel } from '../../src/core/pipeline/endgrainPanel.js';
 import { drawEndGrain } from '../../src/core/wood/drawEndGrain.js';
 import type { EndGrainSpec } from '../../src/core/wood/endGrainSpec.js';
 import type { EndGrainTruth } from '../../src/core/wood/endGrainTruth.js';
+import { type PithLimit, pithLimit } from './endgrainLimit.js';
 
 /** One drawn end, read and held against the model. */
 export interface EndgrainRow {
@@ -12,9 +10,11 @@ export interface EndgrainRow {
   /** null where the answer was 'cannot tell'. */
   readonly pithErrorMm: number | null;
   readonly pithSeMm: number | null;
+  /** From the middle of the end, as told. */
+  readonly pithToldMm: number | null;
   readonly atLeastMm: number | null;
-  /** What the same fit gives from the model's exact directions: the wood's own limit. */
-  readonly exactPithErrorMm: number;
+  /** What the rings' own waving leaves of a pith outside the end; null inside it. */
+  readonly limit: PithLimit | null;
   /** Ring angle less the model's, and its stated error, deg; `nearMm` from the pith. */
   readonly angles: readonly {
     readonly off: number;
@@ -42,8 +42,10 @@ export function endgrainRow(spec: EndGrainSpec): EndgrainRow {
     distanceMm: far({ xMm: widthMm / 2, yMm: heightMm / 2 }),
     pithErrorMm: result.pith && far(result.pith),
     pithSeMm: result.pith?.seMm ?? null,
+    pithToldMm:
+      result.pith && Math.hypot(result.pith.xMm - widthMm / 2, result.pith.yMm - heightMm / 2),
     atLeastMm: result.pithAtLeastMm,
-    exactPithErrorMm: far(exactPith(truth)),
+    limit: isInside(truth) ? null : pithLimit(widthMm, heightMm, pith, spec.board.seed),
     angles: result.ringAngle.map(({ xMm, angleDeg, seDeg }) => ({
       off: angleDeg - truth.ringAngleDeg(xMm, overMm),
       se: seDeg,
@@ -54,6 +56,9 @@ export function endgrainRow(spec: EndGrainSpec): EndgrainRow {
     widthRatio: result.ringWidthMm.median && result.ringWidthMm.median / medianRingMm(truth),
   };
 }
+
+const isInside = ({ widthMm, thicknessMm, pith }: EndGrainTruth) =>
+  pith.xMm > 0 && pith.xMm < widthMm && pith.yMm > 0 && pith.yMm < thicknessMm;
 
 /** The model's median ring, every ring counted once: places weigh by 1 / width. */
 function medianRingMm({ widthMm, thicknessMm, ringWidthMm }: EndGrainTruth): number {
@@ -68,21 +73,4 @@ function medianRingMm({ widthMm, thicknessMm, ringWidthMm }: EndGrainTruth): num
     if (left <= 0) return w;
   }
   return Number.NaN;
-}
-
-/** The pith by the same least squares from exact directions on a 5 mm grid. */
-function exactPith({ widthMm, thicknessMm, pith, ringLineRad }: EndGrainTruth) {
-  const family = familyAbout(pith, ...referenceFor(pith, widthMm / 2, thicknessMm / 2, widthMm));
-  const cells = [];
-  for (let yMm = 3; yMm < thicknessMm; yMm += 5) {
-    for (let xMm = 3; xMm < widthMm; xMm += 5) {
-      if (Math.hypot(xMm - pith.xMm, yMm - pith.yMm) < 6) continue;
-      const [vx, vy] = acrossRings(family, xMm, yMm);
-      const off = ringLineRad(xMm, yMm) + Math.PI / 2 - Math.atan2(vy, vx);
-      const offRad = off - Math.PI * Math.round(off / Math.PI);
-      cells.push({ xMm, yMm, offRad, seRad: 0.005, share: 1 });
-    }
-  }
-  const fitted = fitRings(cells, family);
-  return pithOf((fitted ?? { family }).family);
 }

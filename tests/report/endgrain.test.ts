@@ -3,6 +3,7 @@ import type { EndgrainResult } from '../../src/core/results/endgrainResult.js';
 import { boxesOverlap } from '../../src/report/draw/boxesOverlap.js';
 import { describeEndgrain } from '../../src/report/endgrain/describeEndgrain.js';
 import { endgrainPicture } from '../../src/report/endgrain/endgrainPicture.js';
+import { roughText } from '../../src/report/endgrain/roughText.js';
 
 const result: EndgrainResult = {
   schema: 'seamgrain/endgrain@1',
@@ -58,8 +59,21 @@ describe('the words of an end', () => {
     const { headline, lines } = describeEndgrain(result, { units: 'mm' });
     expect(headline).toBe('Of the width, 60 % flatsawn and 40 % rift.');
     expect(lines.join(' ')).toContain(
-      'lay outside the board, 50 mm from the left and 40 mm below the bottom face, give or take 3 mm',
+      'lay outside the board, about 53 mm from the middle of this end, give or take 3 mm: 50 mm from the left and 40 mm below the bottom face',
     );
     expect(lines.join(' ')).toContain('the top face, away from the heart, goes hollow');
+  });
+});
+
+describe('a length with an error', () => {
+  it('is written no finer than the error deserves', () => {
+    expect(roughText(123, 2, { units: 'mm' })).toBe('123 mm');
+    expect(roughText(123, 7, { units: 'mm' })).toBe('125 mm');
+    expect(roughText(123, 30, { units: 'mm' })).toBe('120 mm');
+    expect(roughText(3, 30, { units: 'mm' })).toBe('10 mm');
+    // 4.84 in: to a sixteenth, a quarter, a half.
+    expect(roughText(123, 2, { units: 'in' })).toBe('4 13/16 in');
+    expect(roughText(123, 7, { units: 'in' })).toBe('4 3/4 in');
+    expect(roughText(123, 30, { units: 'in' })).toBe('5 in');
   });
 });

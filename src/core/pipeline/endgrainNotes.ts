@@ -48,6 +48,6 @@ function pithNotes({ pith, placed }: Extract<EndgrainReading, { kind: 'read' }>)
   if (pith.kind === 'told') return [];
   if (placed && placed.tangents.length === 1) return ['Cannot tell the pith from one tangent.'];
   return [
-    `Cannot tell where the pith lies: the rings run too nearly straight to point at one place. It is about ${(pith.atLeastMm / 10).toFixed(0)} cm away or more.`,
+    'Cannot tell how far away the pith lies to a quarter of the distance: the rings run too nearly straight for that, or wave too much.',
   ];
 }

@@ -1,9 +1,9 @@
 import type { CuppingResult, EndgrainResult } from '../../core/results/endgrainResult.js';
 import { joinWords } from '../words/joinWords.js';
 import type { LengthUnits } from '../words/lengthUnits.js';
-import { placeText } from '../words/placeText.js';
 import { smallLengthText } from '../words/smallLengthText.js';
 import { cutWords } from './cutWords.js';
+import { roughText } from './roughText.js';
 
 /** What the end of a board says: the answer as a sentence, then the rest line by line. */
 export function describeEndgrain(
@@ -49,25 +49,27 @@ function pithLine({ pith, pithAtLeastMm, panel }: EndgrainResult, units: LengthU
   if (!pith) {
     return pithAtLeastMm === null || pithAtLeastMm > 1e5
       ? 'Where the pith lay cannot be told.'
-      : `The pith lay ${placeText(pithAtLeastMm, units)} away or more.`;
+      : `The pith lay at least ${roughText(pithAtLeastMm, 0.25 * pithAtLeastMm, units)} away.`;
   }
-  const give = `give or take ${smallLengthText(pith.seMm, units)}`;
   const { xMm, yMm } = pith;
-  const away = (mm: number) => (mm < 10 ? smallLengthText(mm, units) : placeText(mm, units));
+  const inside = xMm >= 0 && xMm <= panel.widthMm && yMm >= 0 && yMm <= panel.heightMm;
+  const away = (mm: number) => roughText(mm, pith.seMm, units);
+  const give = `give or take ${away(pith.seMm)}`;
   const aside =
     xMm < 0
       ? `${away(-xMm)} off the left edge`
       : xMm > panel.widthMm
         ? `${away(xMm - panel.widthMm)} off the right edge`
-        : `${placeText(xMm, units)} from the left`;
+        : `${away(xMm)} from the left`;
   const depth =
     yMm < 0
       ? `${away(-yMm)} above the top face`
       : yMm > panel.heightMm
         ? `${away(yMm - panel.heightMm)} below the bottom face`
-        : `${placeText(yMm, units)} below the top face`;
-  const inside = xMm >= 0 && xMm <= panel.widthMm && yMm >= 0 && yMm <= panel.heightMm;
-  return `The pith ${inside ? 'is in the board' : 'lay outside the board'}, ${aside} and ${depth}, ${give}.`;
+        : `${away(yMm)} below the top face`;
+  if (inside) return `The pith is in the board, ${aside} and ${depth}, ${give}.`;
+  const far = Math.hypot(xMm - panel.widthMm / 2, yMm - panel.heightMm / 2);
+  return `The pith lay outside the board, about ${away(far)} from the middle of this end, ${give}: ${aside} and ${depth}.`;
 }
 
 /** Typical C_T - C_R, per 1 % (median of the species table's rows), for the word only. */

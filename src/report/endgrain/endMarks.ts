@@ -8,8 +8,7 @@ import { textWidthPx } from '../draw/textWidthPx.js';
 import type { Theme } from '../draw/theme.js';
 import type { ScoreFrame } from '../score/scoreFrame.js';
 import type { LengthUnits } from '../words/lengthUnits.js';
-import { placeText } from '../words/placeText.js';
-import { smallLengthText } from '../words/smallLengthText.js';
+import { roughText } from './roughText.js';
 
 const strokeColour = '#ffffff';
 const shadeColour = '#161616';
@@ -103,8 +102,9 @@ function pithMark(
   const inX =
     above || below ? Math.min(box.x + box.width - 14, Math.max(box.x + 14, edgeX)) : edgeX;
   const arrow = `<path transform="translate(${px(inX)} ${px(edgeY)}) rotate(${px(angle)})" d="M-26 -3.5H-11V-9L0 0L-11 9V3.5H-26Z" fill="${strokeColour}" stroke="${shadeColour}" stroke-width="1.6"/>`;
-  const where = away < 2 ? 'at this edge' : `${placeText(away, units)} this way`;
-  const text = `pith ${where}, give or take ${smallLengthText(pith.seMm, units)}`;
+  const rough = (mm: number) => roughText(mm, pith.seMm, units);
+  const where = away < 2 ? 'at this edge' : `${rough(away)} this way`;
+  const text = `pith ${where}, give or take ${rough(pith.seMm)}`;
   const sizePx = textPx;
   const width = textWidthPx(text, sizePx);
   const x = Math.min(box.x + box.width - width, Math.max(box.x, inX - width / 2));

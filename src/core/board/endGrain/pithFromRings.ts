@@ -6,8 +6,12 @@ export type PithFound =
   | { readonly kind: 'told'; readonly xMm: number; readonly yMm: number; readonly seMm: number }
   | { readonly kind: 'far'; readonly atLeastMm: number };
 
-/** A curve less than so many errors off straight places no pith. */
-const leastSureness = 2.5;
+/**
+ * A distance is told as a figure when its error is at most a quarter of it. On drawn ends whose
+ * true pith lies 1 to 4 board widths away, the waving of the rings alone leaves 10 to 40 %
+ * (docs/endgrain.md), and a figure told only when it looks sure by luck is off by more than it says.
+ */
+const leastSureness = 4;
 const leastSeMm = 0.3;
 
 /**
