@@ -18,7 +18,7 @@ export function judgeFront(lines: ForecastLines, question: FrontQuestion): Front
         segment,
         ...segmentCost(lines, place, snapped(segment)),
       }))
-    : placementCost(lines, place, loss, slides).segments;
+    : placementCost(lines.asScored, place, loss, slides).segments;
   const segments = judged.map(({ segment, v, cue }) => ({ ...segment, v, cue }));
   return { question, segments, cost: segments.reduce((sum, { v }) => sum + (v ?? 0) ** 3, 0) };
 }

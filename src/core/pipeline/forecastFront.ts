@@ -41,7 +41,7 @@ export function forecastFront(
   );
   const placements = search.best.map((found, i) => {
     progress?.(0.7 + (0.2 * i) / search.best.length, `sliding the pieces of place ${i + 1}`);
-    return placementOf(lines, options, found, i + 1);
+    return placementOf(lines.asScored, options, found, i + 1);
   });
   const [best] = search.best;
   const stations = endSlides(ends, options.kerfMm);
@@ -56,7 +56,7 @@ export function forecastFront(
     reglued: {
       widthMm: endMm - startMm,
       heightMm: lines.heightMm - 2 * ripLossMm(options),
-      seams: regluedSeams(lines, best, options, stations, options.revealMm),
+      seams: regluedSeams(lines.asScored, best, options, stations, options.revealMm),
     },
     edges: best.segments
       .filter(({ segment: { piece, kind } }) => piece === 'front' && kind === 'rip')

@@ -1,7 +1,8 @@
 import type { PanelPhoto } from '../image/panelPhoto.js';
 import type { Progress } from '../progress.js';
 import type { ForecastResult } from '../results/forecastResult.js';
-import { curveSummary, safestBest } from '../rip/curveSummary.js';
+import { confirmCurve } from '../rip/confirmCurve.js';
+import { curveSummary } from '../rip/curveSummary.js';
 import { disagreements } from '../rip/disagreements.js';
 import { forecastDepth, type PlanedEdge } from '../rip/forecastDepth.js';
 import { type ForecastLines, forecastLines } from '../rip/forecastLines.js';
@@ -41,10 +42,11 @@ export function forecastPanel(
   const notes = [...photo.notes, ...photoNotes(planes, 1, defaultScoreOptions)];
   if (!showsGrain(planes)) return forecastUntold(photo, options, notes);
   const lines = forecastLines(planes, photo, distanceMm, options.leftOut);
-  const curve = ripCurve(lines, lossMm, part(progress, 0.1, 0.3));
-  const best = safestBest(curve);
+  const quick = ripCurve(lines, lossMm, part(progress, 0.1, 0.25));
+  progress?.(0.35, 'looking again at the best');
+  const { curve, best } = confirmCurve(lines, quick, lossMm, options.ripsMm);
   const asked = options.ripsMm.length > 0 || options.front || !best ? options.ripsMm : [best.yMm];
-  const rips = ripsOf(lines, asked, lossMm, spareMm, part(progress, 0.4, 0.1));
+  const rips = ripsOf(lines.asScored, asked, lossMm, spareMm, part(progress, 0.4, 0.1));
   const front = forecastFront(lines, options, part(progress, 0.5, 0.4));
   const imagined = options.imagine.map((wood, i) => {
     progress?.(0.9 + (0.1 * i) / options.imagine.length, 'drawing other wood');
@@ -56,7 +58,7 @@ export function forecastPanel(
     panel: { widthMm: photo.widthMm, heightMm: photo.heightMm, pxPerMm: photo.pxPerMm },
     ...{ kerfMm, dressMm, lossMm, distanceMm, spareMm, revealMm },
     curve,
-    summary: curveSummary(curve),
+    summary: { ...curveSummary(curve), vBest: best?.v ?? null, bestYMm: best?.yMm ?? null },
     disagreements: disagreements(curve),
     rips: options.ripsMm.length > 0 ? rips.map(({ rip }) => rip) : [],
     placements: front?.placements ?? [],

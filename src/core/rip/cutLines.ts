@@ -1,9 +1,8 @@
 import type { LineMeasures } from '../seam/lineMeasures.js';
 import { keptWindows, ownDistancesMm } from '../seam/ownLines.js';
 import type { SeamReach } from '../seam/seamReach.js';
-import type { SeamWood } from '../seam/seamWood.js';
 import { type LineSums, lineSums, withoutThinLine } from './lineSums.js';
-import { panelRows } from './panelRows.js';
+import { besideMm, type PanelRows } from './panelRows.js';
 import { type LocalGrain, localGrain } from './windowByAngle.js';
 
 /** A joint that would be, ready to be summed over any part of it. */
@@ -29,38 +28,26 @@ export interface CutLines {
   ownMeasured(etaAMm: number, etaBMm: number, reach: SeamReach): LineMeasures[];
 }
 
-/** A line of the boards' own, and how far it lies from the joint's edge: + on side B. */
-interface OwnLine {
-  readonly eta: number;
-  readonly awayMm: number;
-}
-
-/**
- * @param wood the whole panel, eta from its edge. @param keep which places count (not a marked knot).
- */
+/** @param rows how lines are read. @param keep which places count (not a marked knot). */
 export function cutLines(
-  wood: SeamWood,
+  rows: PanelRows,
   distanceMm: number,
   keep: (atMm: number, etaMm: number) => boolean,
 ): CutLines {
-  const rows = panelRows(wood, (distanceMm * Math.PI) / 180);
   const joints = new Map<string, JointLine>();
   const beside = new Map<string, LineSums>();
-  const ownAt = ({ eta, awayMm }: OwnLine) => {
-    // Beyond 16 mm the joint is out of sight: such lines serve joints on either side.
-    const key = `${eta.toFixed(4)} ${Math.abs(awayMm) > 16.2 ? '' : awayMm}`;
+  const ownAt = (a: number, b: number, awayMm: number) => {
+    const key = rows.besideName(a, b, awayMm);
     const known = beside.get(key);
     if (known) return known;
-    const sums = lineSums(rows.beside(eta, awayMm), distanceMm, (at) => keep(at, eta));
+    const eta = besideMm(a, b, awayMm);
+    const sums = lineSums(rows.beside(a, b, awayMm), distanceMm, (at) => keep(at, eta));
     beside.set(key, sums);
     return sums;
   };
-  const ownLinesOf = (a: number, b: number, reach: SeamReach): OwnLine[] => {
-    const away = ownDistancesMm(reach);
-    return [
-      ...away.a.map((d) => ({ eta: a - d, awayMm: -d })),
-      ...away.b.map((d) => ({ eta: b + d, awayMm: d })),
-    ];
+  const awayOf = (reach: SeamReach) => {
+    const { a, b } = ownDistancesMm(reach);
+    return [...a.map((mm) => -mm), ...b];
   };
   return {
     distanceMm,
@@ -84,10 +71,10 @@ export function cutLines(
       const line = rows.joint(a, b, slideMm);
       return keptWindows(line, (at) => keep(at, (a + b) / 2)) ?? line;
     },
-    own: (a, b, reach) => ownLinesOf(a, b, reach).map(ownAt),
+    own: (a, b, reach) => awayOf(reach).map((mm) => ownAt(a, b, mm)),
     ownMeasured: (a, b, reach) =>
-      ownLinesOf(a, b, reach)
-        .map(({ eta, awayMm }) => keptWindows(rows.beside(eta, awayMm), (at) => keep(at, eta)))
+      awayOf(reach)
+        .map((mm) => keptWindows(rows.beside(a, b, mm), (at) => keep(at, besideMm(a, b, mm))))
         .filter((line) => line !== null),
   };
 }

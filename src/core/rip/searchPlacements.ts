@@ -1,5 +1,6 @@
 import type { Progress } from '../progress.js';
 import type { ForecastCutPart } from '../results/forecastResult.js';
+import { confirmPlace, confirmPlaces, type PlaceRow } from './confirmPlaces.js';
 import type { ForecastLines } from './forecastLines.js';
 import { type EndPieces, endSlides } from './frontCut.js';
 import { leftOutParts } from './leftOutParts.js';
@@ -33,7 +34,9 @@ export interface PlacementSearch {
  *
  * Cost: sum of V^3 over all joints and reveals; of places alike the one with the lower worst
  * segment, then the one whose neighbours 2 mm away cost less, then the one nearest to the
- * panel's middle. Each line of the panel is read once; a place is then a few sums.
+ * panel's middle. Each line of the panel is read once; a place is then a few sums. The rows that may
+ * hold the best are then read again as a score reads them (`confirmPlaces`), and so is every place
+ * reported.
  *
  * @param ends what becomes of the end pieces. @param eitherWayUp the panel may be turned by 180
  *   degrees: the allowed box then lies at its opposite corner.
@@ -61,9 +64,9 @@ export function searchPlacements(
   }));
   const rows = grid.reduce((sum, { ys }) => sum + ys.length, 0);
   let done = 0;
-  const tried: FoundPlacement[][] = grid.flatMap(({ xs, ys, turned }) =>
+  const quick: FoundPlacement[][] = grid.flatMap(({ xs, ys, turned }) =>
     ys.map((yMm) => {
-      progress?.(done++ / rows, 'trying every place of the front');
+      progress?.((0.7 * done++) / rows, 'trying every place of the front');
       return xs.map((xMm) => {
         const front = { xMm, yMm, widthMm: wish.widthMm, heightMm: wish.heightMm };
         const cost = placementCost(lines, front, wish.loss, slides);
@@ -71,11 +74,15 @@ export function searchPlacements(
       });
     }),
   );
-  const costs = tried.flat().map(({ cost }) => cost);
+  const costs = quick.flat().map(({ cost }) => cost);
+  progress?.(0.7, 'looking again at the best');
+  const tried = confirmPlaces(lines, quick, wish.loss, slides, byCost);
+  const best = bestThatDiffer(ranked(tried, lines), most);
+  const told = best.map((place) => confirmPlace(lines, place, wish.loss, slides));
   return {
-    best: bestThatDiffer(ranked(tried, lines), most),
+    best: told.sort(byCost),
     tried: costs.length,
-    clear: tried.flat().filter(({ leftOut }) => leftOut.length === 0).length,
+    clear: quick.flat().filter(({ leftOut }) => leftOut.length === 0).length,
     medianCost: costs.sort((a, b) => a - b)[costs.length >> 1],
   };
 }
@@ -97,7 +104,13 @@ function gridBetween(from: number, to: number): number[] {
   return Array.from({ length: count }, (_, i) => (first + i) * ripStepMm);
 }
 
-function ranked(tried: readonly (readonly FoundPlacement[])[], lines: ForecastLines) {
+/** The better of two places first: what is judged, then the cost, then the worst segment. */
+function byCost(a: FoundPlacement, b: FoundPlacement): number {
+  const worst = (place: FoundPlacement) => place.worst.v ?? 0;
+  return unjudged(a) - unjudged(b) || a.cost - b.cost || worst(a) - worst(b);
+}
+
+function ranked(tried: readonly PlaceRow[], lines: ForecastLines) {
   const roughness = new Map<FoundPlacement, number>();
   for (const [j, row] of tried.entries()) {
     for (const [i, place] of row.entries()) {
@@ -112,16 +125,7 @@ function ranked(tried: readonly (readonly FoundPlacement[])[], lines: ForecastLi
       (front.yMm + front.heightMm / 2) / lines.heightMm - 0.5,
     );
   const rough = (place: FoundPlacement) => roughness.get(place) ?? 0;
-  return tried
-    .flat()
-    .sort(
-      (a, b) =>
-        unjudged(a) - unjudged(b) ||
-        a.cost - b.cost ||
-        (a.worst.v ?? 0) - (b.worst.v ?? 0) ||
-        rough(a) - rough(b) ||
-        off(a) - off(b),
-    );
+  return tried.flat().sort((a, b) => byCost(a, b) || rough(a) - rough(b) || off(a) - off(b));
 }
 
 /** How much of a place is not judged: 0 nothing, 1 wood in the front's face, 2 a cut. */

@@ -17,16 +17,16 @@ import type { PanelPlanes } from '../../../src/core/seam/seamWood.js';
 import { drawPanel } from '../../../src/core/wood/drawPanel.js';
 import { onePiecePanel } from '../../../src/core/wood/onePiecePanel.js';
 
-const panel = { widthMm: 170, heightMm: 110 };
+const panel = { widthMm: 120, heightMm: 80 };
 const kerfMm = 3.175;
 const loss = { kerfMm, dressMm: 0 };
-const wish = { widthMm: 60, heightMm: 25, loss, marginMm: 8, within: null };
+const wish = { widthMm: 45, heightMm: 18, loss, marginMm: 6, within: null };
 let planes: PanelPlanes;
 let read: ForecastLines;
 let photo: Parameters<typeof forecastPanel>[0];
 
 beforeAll(() => {
-  const board = { seed: 5, setting: 'softwood', cut: 'flatsawn', lengthMm: 170, widthMm: 110 };
+  const board = { seed: 5, setting: 'softwood', cut: 'flatsawn', lengthMm: 120, widthMm: 80 };
   const spec = onePiecePanel({ board: board as never, ...panel });
   photo = { image: drawPanel(spec, { pxPerMm: 4 }).image, pxPerMm: 4, ...panel, notes: [] };
   planes = panelPlanes(photo);
@@ -75,9 +75,9 @@ describe('a region against a rectangle', () => {
 
 describe('a front and a knot that was left out', () => {
   const knot = fc.record({
-    x: fc.integer({ min: 0, max: 170 }),
-    y: fc.integer({ min: 0, max: 110 }),
-    radius: fc.integer({ min: 1, max: 14 }),
+    x: fc.integer({ min: 0, max: 120 }),
+    y: fc.integer({ min: 0, max: 80 }),
+    radius: fc.integer({ min: 1, max: 11 }),
   });
 
   it('keeps face and cuts clear of it wherever any place does, and says where not', () => {
@@ -93,22 +93,22 @@ describe('a front and a knot that was left out', () => {
           // The front with its crosscuts, and both rips over the whole length.
           const wood = [
             ...pointsOf(xMm - kerfMm, yMm, xMm + widthMm + kerfMm, yMm + heightMm),
-            ...pointsOf(0, yMm - kerfMm, 170, yMm),
-            ...pointsOf(0, yMm + heightMm, 170, yMm + heightMm + kerfMm),
+            ...pointsOf(0, yMm - kerfMm, 120, yMm),
+            ...pointsOf(0, yMm + heightMm, 120, yMm + heightMm + kerfMm),
           ];
           const isHit = wood.some(([px, py]) => pointInPolygon(px, py, region));
           if (isHit) expect(place.leftOut.length).toBeGreaterThan(0);
           if (i === 0 && clear > 0) expect(place.leftOut).toEqual([]);
         });
       }),
-      { numRuns: 20 },
+      { numRuns: 12 },
     );
   });
 
   it('changes nothing where it lies far from all cuts', () => {
     const without = searchPlacements(forecastLines(planes, panel, 600), wish, 'stay', false, 1);
     const { front } = without.best[0]!;
-    const y = front.yMm > 55 ? 3 : 107;
+    const y = front.yMm > 40 ? 3 : 77;
     const lines = forecastLines(planes, panel, 600, [knotAt(3, y, 1)]);
     const { best } = searchPlacements(lines, wish, 'stay', false, 1);
     expect(best[0]?.front).toEqual(front);
@@ -118,11 +118,11 @@ describe('a front and a knot that was left out', () => {
   it('is named where no place is clear of it', () => {
     const everywhere: Outline = [
       [-1, -1],
-      [171, -1],
-      [171, 111],
-      [-1, 111],
+      [121, -1],
+      [121, 81],
+      [-1, 81],
     ];
-    const options = { ...defaultForecastOptions, front: wish, marginMm: 8, leftOut: [everywhere] };
+    const options = { ...defaultForecastOptions, front: wish, marginMm: 6, leftOut: [everywhere] };
     const { placements, search, notes } = forecastPanel(photo, options);
     expect(search?.clear).toBe(0);
     expect(notes.join(' ')).toMatch(/No place of the front keeps clear/);
@@ -133,19 +133,19 @@ describe('a front and a knot that was left out', () => {
 
 describe('a rip and a knot that was left out', () => {
   it('is marked, is not called the best and does not count as one that disappears', () => {
-    const region = knotAt(80, 55, 9);
+    const region = knotAt(60, 40, 9);
     const curve = ripCurve(forecastLines(planes, panel, 600, [region]), kerfMm);
     for (const { yMm, leftOut } of curve) {
-      const through = pointsOf(60, yMm - kerfMm / 2, 100, yMm + kerfMm / 2).some(([x, y]) =>
+      const through = pointsOf(45, yMm - kerfMm / 2, 75, yMm + kerfMm / 2).some(([x, y]) =>
         pointInPolygon(x, y, region),
       );
       if (through) expect(leftOut).toBe(true);
-      if (Math.abs(yMm - 55) > 9 + 3 + kerfMm / 2) expect(leftOut).toBeUndefined();
+      if (Math.abs(yMm - 40) > 9 + 3 + kerfMm / 2) expect(leftOut).toBeUndefined();
     }
     const hidden = curve.map((point) => (point.leftOut ? { ...point, v: 0 } : { ...point, v: 1 }));
     const { bestYMm, vBest, disappears } = curveSummary(hidden);
     expect(vBest).toBe(1);
     expect(disappears).toBe(0);
-    expect(Math.abs((bestYMm ?? 55) - 55)).toBeGreaterThan(9);
+    expect(Math.abs((bestYMm ?? 40) - 40)).toBeGreaterThan(9);
   });
 });

@@ -1,0 +1,78 @@
+import { createPlane, type Plane } from '../image/plane.js';
+import { blockRowsPx } from '../seam/carriedBlocks.js';
+import type { SeamStrip } from '../seam/seamStrip.js';
+import { type SeamWood, sideBlocks } from '../seam/seamWood.js';
+
+/** As far as a score reads the boards beside a joint (`seamWood`), mm. */
+const farthestMm = 32;
+
+/**
+ * The wood of a joint that would be, as a score of the re-joined panel takes it: the strip between
+ * the edges gone, what is left pushed together at eta = 0, each piece's grain read from that piece
+ * alone.
+ *
+ * @param wood the whole panel, eta from its edge. @param etaAMm, etaBMm where the pieces end.
+ */
+export function joinedWood(wood: SeamWood, etaAMm: number, etaBMm: number): SeamWood {
+  const { plane, pxPerMm, reachAMm } = wood.strip;
+  const unit = blockRowsPx(pxPerMm);
+  const edge = (etaMm: number) => Math.round((etaMm + reachAMm) * pxPerMm);
+  const whole = (rows: number) =>
+    unit * Math.max(1, Math.floor(Math.min(rows, farthestMm * pxPerMm) / unit));
+  const [rowsA, rowsB] = [whole(edge(etaAMm)), whole(plane.height - edge(etaBMm))];
+  const strip = stripOf(
+    joinedRows(plane, edge(etaAMm) - rowsA, rowsA, edge(etaBMm), rowsB),
+    pxPerMm,
+    rowsA,
+  );
+  const lab = wood.lab.map((colour) =>
+    joinedPatches(colour, etaAMm, etaBMm, rowsA / pxPerMm, rowsB / pxPerMm),
+  );
+  return { frame: wood.frame, strip, blocks: sideBlocks(strip), lab: [lab[0], lab[1], lab[2]] };
+}
+
+/** Rows from firstA on, and right below them those from firstB on; beyond the panel its last row. */
+export function joinedRows(
+  { width, height, data }: Plane,
+  firstA: number,
+  rowsA: number,
+  firstB: number,
+  rowsB: number,
+): Plane {
+  const joined = createPlane(width, rowsA + rowsB);
+  for (let k = 0; k < rowsA + rowsB; k++) {
+    const wanted = k < rowsA ? firstA + k : firstB + k - rowsA;
+    const row = Math.min(height - 1, Math.max(0, wanted)) * width;
+    joined.data.set(data.subarray(row, row + width), k * width);
+  }
+  return joined;
+}
+
+function stripOf(plane: Plane, pxPerMm: number, rowsA: number): SeamStrip {
+  const reachBMm = (plane.height - rowsA) / pxPerMm;
+  return { plane, pxPerMm, reachAMm: rowsA / pxPerMm, reachBMm };
+}
+
+/** The same in patches of about a millimetre, between whose rows is read in straight lines. */
+function joinedPatches(
+  { plane, pxPerMm, reachAMm }: SeamStrip,
+  etaAMm: number,
+  etaBMm: number,
+  deepAMm: number,
+  deepBMm: number,
+): SeamStrip {
+  const { width, height, data } = plane;
+  const [rowsA, rowsB] = [Math.round(deepAMm * pxPerMm), Math.round(deepBMm * pxPerMm)];
+  const out = createPlane(width, rowsA + rowsB);
+  for (let k = 0; k < rowsA + rowsB; k++) {
+    const etaMm = (k < rowsA ? etaAMm : etaBMm) + (k + 0.5 - rowsA) / pxPerMm;
+    const y = Math.min(height - 1, Math.max(0, (etaMm + reachAMm) * pxPerMm - 0.5));
+    const upper = Math.floor(y);
+    const lower = Math.min(height - 1, upper + 1);
+    for (let x = 0; x < width; x++) {
+      const from = data[upper * width + x];
+      out.data[k * width + x] = from + (y - upper) * (data[lower * width + x] - from);
+    }
+  }
+  return stripOf(out, pxPerMm, rowsA);
+}

@@ -1,0 +1,47 @@
+import { jointMeasures, lineMeasures, readSide } from '../seam/lineMeasures.js';
+import type { LineSide, SeamWood } from '../seam/seamWood.js';
+import { joinedWood } from './joinedWood.js';
+import type { PanelRows } from './panelRows.js';
+import { withThinLine } from './thinLine.js';
+
+/** The two edges of a joint and the wood behind them. */
+interface Joined {
+  readonly wood: SeamWood;
+  readonly above: LineSide;
+  readonly below: LineSide;
+}
+
+/**
+ * The reading of a score: for every joint the picture is put together and read as that of a
+ * finished panel is, the boards' own lines too. A few times slower than `panelRows`, which reads
+ * what many joints share once.
+ *
+ * @param quick the quick reading of the same panel.
+ */
+export function scoredRows(wood: SeamWood, windowMm: number, quick: PanelRows): PanelRows {
+  const known = new Map<string, Joined>();
+  const joinedAt = (a: number, b: number): Joined => {
+    const key = `${a.toFixed(4)} ${b.toFixed(4)}`;
+    const joined = known.get(key) ?? joinedOf(joinedWood(wood, a, b));
+    known.set(key, joined);
+    return joined;
+  };
+  return {
+    joint(a, b, slideMm) {
+      const { above, below } = joinedAt(a, b);
+      const measures = jointMeasures(above, below, windowMm, slideMm);
+      return slideMm === 0 ? measures : withThinLine(measures, wood.strip, a, b, slideMm);
+    },
+    uncutAngles: quick.uncutAngles,
+    beside: (a, b, awayMm) => lineMeasures(joinedAt(a, b).wood, awayMm, windowMm),
+    besideName: (a, b, awayMm) => `${a.toFixed(4)} ${b.toFixed(4)} ${awayMm}`,
+  };
+}
+
+function joinedOf(wood: SeamWood): Joined {
+  const side = (way: -1 | 1): LineSide => ({
+    ...{ wood, etaMm: 0 },
+    reading: readSide({ wood, etaMm: 0 }, way, true),
+  });
+  return { wood, above: side(-1), below: side(1) };
+}
