@@ -106,7 +106,8 @@ function panelPhotoOf(image: RgbImage, pxPerMm: number, seed: number): PanelPhot
   };
 }
 
-function shuffled(count: number, random: ReturnType<typeof createRandom>): number[] {
+/** The numbers from 0 to count - 1 in a random order. */
+export function shuffled(count: number, random: ReturnType<typeof createRandom>): number[] {
   const order = Array.from({ length: count }, (_, i) => i);
   for (let i = count - 1; i > 0; i--) {
     const j = random.integer(i + 1);

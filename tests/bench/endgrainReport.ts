@@ -50,8 +50,9 @@ function rowText({ name, inside, marked, rows }: EndgrainGroup): string {
     rms(angles.map((a) => a.off)).toFixed(2),
     share(angles.map((a) => Math.abs(a.off) < 2 * a.se)),
     `${told.length} of ${rows.length}`,
-    `${median(errors).toFixed(1)} ${unit}`,
-    `${rms(errors).toFixed(1)} ${unit}`,
+    ...(errors.length === 0
+      ? ['-', '-']
+      : [`${median(errors).toFixed(1)} ${unit}`, `${rms(errors).toFixed(1)} ${unit}`]),
     share(errors.map((e) => e <= twice * goal)),
     share(told.map((row) => row.pithErrorMm! < row.pithSeMm!)),
     share(told.map((row) => row.pithErrorMm! < 2 * row.pithSeMm!)),

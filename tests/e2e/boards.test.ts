@@ -228,15 +228,15 @@ describe.skipIf(!browserOrSkip())('boards on the page', () => {
     await page.getByRole('link', { name: 'Candidates' }).click();
     await page.getByLabel('They are wanted for').selectOption('front');
     for (const [label, length] of [
-      ['Front along the grain', '200 mm'],
-      ['Front across the grain', '30 mm'],
+      ['Front along the grain', '400 mm'],
+      ['Front across the grain', '60 mm'],
     ] as const) {
       await page.getByLabel(label).fill(length);
       await page.getByLabel(label).press('Enter');
     }
     await judged();
     const photos = [1, 2, 3, 4, 5].map((n) => `samples/board-${n}.jpg`);
-    const asked = ['--size', '440mmx80mm', '--front', '200mmx30mm'];
+    const asked = ['--size', '440mmx80mm', '--front', '400mmx60mm'];
     const { candidates } = (await runCli('compare', ...photos, ...asked)) as CompareResult;
     const names = await page.locator('.candidate strong').allTextContents();
     expect(names).toEqual(
