@@ -16,6 +16,8 @@ import { type Agreement, agreement } from './forecastStatistics.js';
 /** Forecast, and a second copy's score, each against the score of the cut photograph. */
 export interface RealResult {
   readonly forecast: Agreement;
+  /** The curve's quick reading of the same rips. */
+  readonly curve: Agreement;
   readonly again: Agreement;
 }
 
@@ -41,6 +43,7 @@ const pieces = [
 export async function forecastReal(folder: string): Promise<RealResult | null> {
   if (!pieces.every(({ file }) => existsSync(join(folder, file)))) return null;
   const pairs: [number, number][] = [];
+  const curve: [number, number][] = [];
   const again: [number, number][] = [];
   for (const piece of pieces) {
     const whole = await pieceOf(folder, piece);
@@ -51,7 +54,8 @@ export async function forecastReal(folder: string): Promise<RealResult | null> {
     // Places off the 8 px grid of the compression by every phase.
     for (let topPx = 32; topPx < piece.height - 45; topPx += 15) {
       const etaMm = topPx / pxPerMm;
-      const cost = ripCost(lines.rip, etaMm, lossMm, uncut.heightMm);
+      const cost = ripCost(lines.asScored.rip, etaMm, lossMm, uncut.heightMm);
+      const quick = ripCost(lines.rip, etaMm, lossMm, uncut.heightMm);
       const loss = { kerfMm: lossMm, dressMm: 0 };
       const spec = reglueRips(second, [etaMm + lossMm / 2], loss);
       const glued = reglue(second.image, pxPerMm, spec);
@@ -63,10 +67,11 @@ export async function forecastReal(folder: string): Promise<RealResult | null> {
       };
       const truth = await scored(85);
       pairs.push([cost.v ?? 0, truth]);
+      curve.push([quick.v ?? 0, truth]);
       again.push([await scored(93), truth]);
     }
   }
-  return { forecast: agreement(pairs), again: agreement(again) };
+  return { forecast: agreement(pairs), curve: agreement(curve), again: agreement(again) };
 }
 
 async function pieceOf(folder: string, piece: (typeof pieces)[number]): Promise<RgbImage> {

@@ -43,16 +43,18 @@ V below 0.25 counts as 0.25 in "all"; "seen" takes pairs with both V at least 0.
 
 | against the score of the cut panel | rips | rank | ln V, all | ln V, seen (n) |
 |---|---|---|---|---|
-${row('forecast by picture', truth.forecast)}
+${row('forecast by picture, a rip asked for', truth.forecast)}
+${row('forecast by picture, quick reading of the curve', truth.curve)}
 ${row('forecast by angle alone', truth.byAngle)}
 ${row('a second photo of the same cut panel, scored', truth.again)}
-${real ? `${row('real photographs, forecast by picture', real.forecast)}\n${row('the same, another copy of the cut photograph, scored', real.again)}` : '| real photographs | not run: the photographs are not there | | | |'}
+${real ? `${row('real photographs, a rip asked for', real.forecast)}\n${row('the same, quick reading of the curve', real.curve)}\n${row('the same, another copy of the cut photograph, scored', real.again)}` : '| real photographs | not run: the photographs are not there | | | |'}
 
 Drawn panels: ${verdict(truth.forecast)}. ${real ? `Real photographs: ${verdict(real.forecast)}.` : ''}
 
 ## The place of the front
 
-Aim: the chosen place costs at most 2 % more than the cheapest of all places, each scored by picture.
+Aim: the chosen place costs at most 2 % more than the cheapest of all places, each scored by picture:
+the strips taken out of the photo, the rest joined, every joint read and judged as a score does.
 
 | board | places | cheapest | chosen | chosen / cheapest | middle place | rank, search against brute force |
 |---|---|---|---|---|---|---|

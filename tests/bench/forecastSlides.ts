@@ -43,7 +43,7 @@ export async function forecastSlides(boards: number, firstSeed: number): Promise
       rips++;
       const yMm = middle + random.uniform(-8, 8);
       const atMm = yMm - lossMm / 2;
-      const { rip } = forecastRip(lines, yMm, lossMm, 25.4, atMm);
+      const { rip } = forecastRip(lines.asScored, yMm, lossMm, 25.4, atMm);
       const advised = rip.bestSlideMm ?? 0;
       if (advised === 0) continue;
       claims++;

@@ -17,6 +17,8 @@ const cuts = ['flatsawn', 'flatsawn', 'flatsawn', 'rift', 'quartered'] as const;
 /** Forecast, forecast by angle, and a second photo's score, each against the score after the cut. */
 export interface TruthResult {
   readonly forecast: Agreement;
+  /** The curve's quick reading of the same rips. */
+  readonly curve: Agreement;
   readonly byAngle: Agreement;
   readonly again: Agreement;
 }
@@ -27,6 +29,7 @@ export interface TruthResult {
  */
 export async function forecastTruth(boards: number, firstSeed: number): Promise<TruthResult> {
   const forecast: [number, number][] = [];
+  const curve: [number, number][] = [];
   const byAngle: [number, number][] = [];
   const again: [number, number][] = [];
   for (let b = 0; b < boards; b++) {
@@ -41,7 +44,8 @@ export async function forecastTruth(boards: number, firstSeed: number): Promise<
     const lines = forecastLines(panelPlanes(uncut), uncut, 600);
     for (const middle of [45, 75, 105]) {
       const atMm = middle + random.uniform(-8, 8) - lossMm / 2;
-      const cost = ripCost(lines.rip, atMm, lossMm, size.heightMm);
+      const cost = ripCost(lines.asScored.rip, atMm, lossMm, size.heightMm);
+      const quick = ripCost(lines.rip, atMm, lossMm, size.heightMm);
       const heightMm = size.heightMm - lossMm;
       const cut = ripPanel({ ...base, heightMm, cuts: [{ atMm, lostMm: lossMm }] });
       const placed = { x1Mm: 0, y1Mm: atMm, x2Mm: size.widthMm, y2Mm: atMm };
@@ -50,6 +54,7 @@ export async function forecastTruth(boards: number, firstSeed: number): Promise<
         scorePanel(await photographed(cut, shot), options).seams[0]?.visibility.v ?? 0;
       const [first, second] = [await scored(seed + 100_000), await scored(seed + 200_000)];
       forecast.push([cost.v ?? 0, first]);
+      curve.push([quick.v ?? 0, first]);
       byAngle.push([cost.vByAngle ?? 0, first]);
       again.push([second, first]);
     }
@@ -57,6 +62,7 @@ export async function forecastTruth(boards: number, firstSeed: number): Promise<
   }
   return {
     forecast: agreement(forecast),
+    curve: agreement(curve),
     byAngle: agreement(byAngle),
     again: agreement(again),
   };

@@ -11,7 +11,9 @@ import { ripLossMm } from '../rip/frontCut.js';
 import { placementBox } from '../rip/placementBox.js';
 import { type RipCost, ripCurve } from '../rip/ripCurve.js';
 import { panelPlanes } from '../seam/panelPlanes.js';
+import type { PanelPlanes } from '../seam/seamWood.js';
 import { checkForecast } from './checkForecast.js';
+import { forecastFaceRings } from './forecastFaceRings.js';
 import { type FrontForecast, forecastFront, frontWish } from './forecastFront.js';
 import { forecastImagined } from './forecastImagined.js';
 import type { ForecastOptions } from './forecastOptions.js';
@@ -64,7 +66,7 @@ export function forecastPanel(
     placements: front?.placements ?? [],
     search: front?.search ?? null,
     reglued: front?.reglued ?? regluedRips(photo, rips, lossMm),
-    depth: depthOf(lines, options, front, asked, lossMm),
+    depth: depthOf(planes, lines, options, front, asked, lossMm),
     imagined,
     notes: [...notes, ...notesOf(curve), ...notesOfSearch(front)],
   };
@@ -97,6 +99,7 @@ function regluedRips(photo: PanelPhoto, rips: readonly RipForecast[], lossMm: nu
 }
 
 function depthOf(
+  planes: PanelPlanes,
   lines: ForecastLines,
   options: ForecastOptions,
   front: FrontForecast | null,
@@ -109,7 +112,10 @@ function depthOf(
     ripsMm.map((y) => ({
       ...{ etaAMm: y - half, etaBMm: y + half, fromMm: 0, toMm: lines.widthMm },
     }));
-  return edges.length > 0 ? forecastDepth(lines, edges, options) : null;
+  if (edges.length === 0) return null;
+  const isGiven = options.ringAngleDeg !== null || options.ringWidthMm !== null;
+  const rings = isGiven ? options : { ...options, face: forecastFaceRings(planes) };
+  return forecastDepth(lines.asScored, edges, rings);
 }
 
 function notesOf(curve: readonly RipCost[]): string[] {

@@ -120,11 +120,18 @@ export interface ForecastDepth {
   /** The line this was worked out for: the front's rails, or a rip, mm from the top. */
   readonly atYMm: readonly number[];
   readonly ringAngleDeg: number | null;
-  readonly ringAngleFrom: 'given' | 'ring width and line spacing' | 'wood model' | null;
+  /** Standard error where the angle is estimated from the face; null where it is given. */
+  readonly ringAngleSeDeg: number | null;
+  readonly ringAngleFrom: 'given' | 'ring width and line spacing' | 'wood model' | 'face' | null;
   /** Shift of a line across the grain for each millimetre planed off, mm. */
   readonly shiftPerMm: number | null;
   /** Largest difference that still disappears; null: untold, or none matters (see notes). */
   readonly largestMm: number | null;
+  /**
+   * The same a standard error flatter and steeper, where the angle is estimated; null in it: none
+   * matters.
+   */
+  readonly largestRangeMm: readonly [least: number | null, most: number | null] | null;
   readonly notes: readonly string[];
 }
 

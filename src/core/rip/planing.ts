@@ -23,7 +23,7 @@ export interface PlanedStretch {
 }
 
 /** Rings flatter than this (half a degree) lie in the face: every shaving changes it. */
-const flattestRad = 0.0087;
+export const flattestRad = 0.0087;
 /** Visibility that still disappears. */
 const disappears = 0.5;
 /** More than this between front and panel is no longer planing, mm. */
