@@ -1,7 +1,7 @@
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { forecastFacts } from './forecastFacts.js';
+import { forecastFacts, forecastSlopes } from './forecastFacts.js';
 import { forecastPlaces } from './forecastPlaces.js';
 import { forecastReal } from './forecastReal.js';
 import { forecastReport } from './forecastReport.js';
@@ -20,6 +20,7 @@ const report = forecastReport({
   places: await forecastPlaces([45_000, 45_001, 45_002]),
   slides: await forecastSlides(15, 43_000),
   facts: forecastFacts(2, 44_000),
+  slopes: forecastSlopes(44_000),
   speed: await forecastSpeed(root, 1),
 });
 mkdirSync(join(root, 'out', 'bench'), { recursive: true });

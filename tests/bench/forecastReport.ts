@@ -1,4 +1,4 @@
-import type { CutFacts } from './forecastFacts.js';
+import type { CutFacts, SlopeFacts } from './forecastFacts.js';
 import type { PlaceResult } from './forecastPlaces.js';
 import type { RealResult } from './forecastReal.js';
 import type { SlideResult } from './forecastSlides.js';
@@ -13,6 +13,7 @@ export interface ForecastBench {
   readonly places: readonly PlaceResult[];
   readonly slides: SlideResult;
   readonly facts: readonly CutFacts[];
+  readonly slopes: readonly SlopeFacts[];
   readonly speed: SpeedResult;
 }
 
@@ -27,6 +28,7 @@ export function forecastReport({
   places,
   slides,
   facts,
+  slopes,
   speed,
 }: ForecastBench): string {
   const row = (what: string, { rips, rank, lnAll, lnSeen, seen }: Agreement) =>
@@ -82,6 +84,12 @@ ${facts.map((f) => `| ${f.setting} | ${f.ringAngleDeg} deg | ${fixed(f.vMedian)}
 
 Middle rip below V = 1 on every rift and quartered face: ${reached(facts.every((f) => f.ringAngleDeg < 30 || f.vMedian < 1))}.
 Every rip below V = 1 there: ${reached(facts.every((f) => f.ringAngleDeg < 30 || f.worst < 1))}.
+
+Quartered softwood drawn with even, straight lines 2 mm apart, by their slope to the rip:
+
+| slope | V of the middle rip | by the closed form |
+|---|---|---|
+${slopes.map((s) => `| ${s.slopeDeg} deg | ${fixed(s.v)} | ${fixed(s.vByAngle)} |`).join('\n')}
 
 ## Time
 
