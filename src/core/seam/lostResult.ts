@@ -21,7 +21,10 @@ export function lostResult(
   if (!weighed) {
     return {
       lost: untold,
-      notes: ['Too few grain lines cross this joint to tell a width lost or a slide.'],
+      notes: [
+        'Too few grain lines cross this joint, or too little wood lies beside it, to tell a width ' +
+          'lost or a slide.',
+      ],
     };
   }
   if (weighed.explained < leastExplained) {

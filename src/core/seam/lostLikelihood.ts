@@ -1,0 +1,90 @@
+import type { LineMeasures } from './lineMeasures.js';
+import type { LostProfiles } from './lostProfiles.js';
+
+/** Student's law with 4 degrees of freedom: a knot or a fleck must not decide. */
+const freedom = 4;
+/** What a misread direction adds even where the windows agree, rad (0.2 deg). */
+const leastSeRad = 0.2 * (Math.PI / 180);
+/** Mean of (freedom + 1) / 2 ln(1 + z^2 / freedom) of a standard normal z (numerical integral). */
+const unmetCost = 0.48;
+
+/**
+ * How much of the lines' variance stays open at every place because the direction there is not
+ * known well enough to carry a line over a gap: 1 - exp(-phi^2 / 2) with
+ * phi = 2 pi g se / (s sin theta), the phase error of lines s apart after the way g / sin theta.
+ *
+ * @returns 0 (the line's far end is known) to 1 per sample of the profiles.
+ */
+export function openVariance(
+  { fieldA, fieldB }: LineMeasures,
+  profiles: LostProfiles,
+  gapMm: number,
+  spacingMm: number,
+): Float64Array {
+  const last = fieldA.angleRad.length - 1;
+  return profiles.a.map((_, n) => {
+    const i = Math.min(last, ((n + 0.5) * profiles.stepMm) / fieldA.stepMm) | 0;
+    const [a, b] = [fieldA.angleRad[i], fieldB.angleRad[i]];
+    const middle =
+      0.5 * Math.atan2(Math.sin(2 * a) + Math.sin(2 * b), Math.cos(2 * a) + Math.cos(2 * b));
+    const se = Math.hypot(0.5 * Math.hypot(fieldA.angleSeRad[i], fieldB.angleSeRad[i]), leastSeRad);
+    const sin = Math.max(1e-3, Math.abs(Math.sin(middle)));
+    const phase = (2 * Math.PI * Math.abs(gapMm) * se) / (sin * spacingMm);
+    return 1 - Math.exp((-phase * phase) / 2);
+  });
+}
+
+/** How well the lines of A, slid, meet those of B carried through a gap. */
+export interface Meeting {
+  readonly logLikelihood: number;
+  /** Share of the variance that is not explained; NaN when less than half of the wood meets. */
+  readonly discord: number;
+}
+
+/**
+ * Weighs one pair (gap, slide): every place counts by the variance expected of it,
+ * v = V (D0 + (1 - D0) open), and by Student's law; wood carried beyond the joint's ends counts as
+ * wood that has nothing to say, so that a wide gap is neither preferred nor ruled out for it.
+ *
+ * @param carried side B carried through the gap. @param slideSteps slide in samples.
+ * @param open from `openVariance`. @param usualDiscord D0 of lines with no seam, 0..1.
+ */
+export function meeting(
+  profiles: LostProfiles,
+  carried: Float64Array,
+  slideSteps: number,
+  open: Float64Array,
+  usualDiscord: number,
+): Meeting {
+  const { a, weight, witnesses } = profiles;
+  const whole = Math.floor(slideSteps);
+  const part = slideSteps - whole;
+  const total = variance(profiles);
+  let [log, met, rr, aa, bb] = [0, 0, 0, 0, 0];
+  for (let i = Math.max(0, -whole); i < Math.min(a.length, a.length - 1 - whole); i++) {
+    const va = a[i + whole] + part * (a[i + whole + 1] - a[i + whole]);
+    const r = va - carried[i];
+    if (Number.isNaN(r)) continue;
+    const w = weight[i];
+    const v = total * (usualDiscord + (1 - usualDiscord) * open[i]);
+    log -= w * (0.5 * Math.log(v) + ((freedom + 1) / 2) * Math.log1p((r * r) / (v * freedom)));
+    met += w;
+    rr += w * r * r;
+    aa += w * va * va;
+    bb += w * carried[i] ** 2;
+  }
+  log -= Math.max(0, witnesses - met) * (0.5 * Math.log(total) + unmetCost);
+  return {
+    logLikelihood: log,
+    discord: met < 0.5 * witnesses ? Number.NaN : rr / (aa + bb + 1e-12),
+  };
+}
+
+/** Variance of both sides together: what the difference of unrelated edges would have. */
+function variance({ a, b, weight, witnesses }: LostProfiles): number {
+  let sum = 0;
+  weight.forEach((w, i) => {
+    if (w > 0) sum += w * (a[i] ** 2 + b[i] ** 2);
+  });
+  return sum / Math.max(1e-9, witnesses) + 1e-12;
+}
