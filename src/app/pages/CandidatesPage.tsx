@@ -58,7 +58,8 @@ function Candidates({
   return (
     <>
       <Answer text={headline(ranked, photos.length, left, byFront)} busy={left > 0} />
-      <div className="bench">
+      <div className="bench with-form">
+        <CandidateForm settings={settings} />
         <ol className="candidates">
           {panels &&
             ranked.map((candidate, index) => (
@@ -75,7 +76,6 @@ function Candidates({
             ))}
         </ol>
         <div className="stack tools">
-          <CandidateForm settings={settings} />
           <DistanceSlider settings={settings} />
           <p className="soft">
             {byFront

@@ -46,7 +46,6 @@ function End({ photo, project }: { readonly photo: Photo; readonly project: Proj
         text={words?.headline ?? (ask ? 'Not read yet.' : 'Reading the rings…')}
         busy={!fresh}
       />
-      <WorkingBar />
       {ask && (
         <div className="row">
           <button type="button" className="main" onClick={ask}>
@@ -59,6 +58,7 @@ function End({ photo, project }: { readonly photo: Photo; readonly project: Proj
       ) : (
         <p role="status">Squaring the end up…</p>
       )}
+      {!fresh && <WorkingBar />}
       {words && (
         <ul className="said">
           {words.lines.map((line) => (

@@ -41,7 +41,10 @@ const capital = (text: string) => text[0]!.toUpperCase() + text.slice(1);
 function angleLine({ ringAngle }: EndgrainResult): string {
   const middle = ringAngle[ringAngle.length >> 1]!;
   const angles = ringAngle.map((ring) => ring.angleDeg);
-  const range = `from ${Math.min(...angles).toFixed(0)} to ${Math.max(...angles).toFixed(0)} deg across it`;
+  const [least, most] = [Math.min(...angles), Math.max(...angles)];
+  if (most - least < 1)
+    return `The rings stand at ${middle.angleDeg.toFixed(0)} deg to the wide face.`;
+  const range = `from ${least.toFixed(0)} to ${most.toFixed(0)} deg across it`;
   return `The rings stand at ${middle.angleDeg.toFixed(0)} deg to the wide face in the middle of the width, ${range}.`;
 }
 

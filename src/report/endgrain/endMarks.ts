@@ -63,7 +63,9 @@ function strokes({ ringAngle, panel }: EndgrainResult, { panel: box, scale }: Sc
     .map(({ xMm, leanDeg }) => {
       const angle = (leanDeg * Math.PI) / 180;
       const [cx, cy] = [box.x + xMm * scale, box.y + (panel.heightMm / 2) * scale];
-      const [dx, dy] = [half * Math.cos(angle), half * Math.sin(angle)];
+      // Strokes that lie flat are kept apart, or they would read as one line.
+      const long = Math.min(half, (0.36 * every * stepPx) / (Math.abs(Math.cos(angle)) + 1e-6));
+      const [dx, dy] = [long * Math.cos(angle), long * Math.sin(angle)];
       return `M${px(cx - dx)} ${px(cy - dy)}L${px(cx + dx)} ${px(cy + dy)}`;
     })
     .join('');

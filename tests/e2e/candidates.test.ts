@@ -1,0 +1,66 @@
+import type { Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import type { CompareResult } from '../../src/core/results/compareResult.js';
+import { type Bench, browserOrSkip, openBench, watchErrors } from './support/openBench.js';
+import { runCli } from './support/runCli.js';
+
+let bench: Bench;
+let page: Page;
+let errors: string[];
+
+describe.skipIf(!browserOrSkip())('candidates on the page', () => {
+  beforeAll(async () => {
+    bench = await openBench();
+    page = await (await bench.freshContext()).newPage();
+    errors = watchErrors(page);
+    await page.goto(bench.app.url);
+    await page.locator('button.card').filter({ hasText: 'Five boards' }).click();
+    await page.locator('.board').nth(4).waitFor({ timeout: 30_000 });
+  });
+  afterAll(() => bench?.close());
+
+  it('are ranked for a front where it would be cut, as the command line ranks them', async () => {
+    for (const name of ['board-3', 'board-4', 'board-5']) {
+      await page.locator('.board', { hasText: name }).click();
+      await page.getByRole('button', { name: 'Take it away' }).click();
+    }
+    await page.getByRole('link', { name: 'Candidates' }).click();
+    await page.getByLabel('They are wanted for').selectOption('front');
+    for (const [label, length] of [
+      ['Front along the grain', '400 mm'],
+      ['Front across the grain', '60 mm'],
+    ] as const) {
+      await page.getByLabel(label).fill(length);
+      await page.getByLabel(label).press('Enter');
+    }
+    await page.locator('h1.answer[aria-busy=false]').waitFor({ timeout: 60_000 });
+    const photos = [1, 2].map((n) => `samples/board-${n}.jpg`);
+    const asked = ['--size', '440mmx80mm', '--front', '400mmx60mm'];
+    const { candidates } = (await runCli('compare', ...photos, ...asked)) as CompareResult;
+    const names = await page.locator('.candidate strong').allTextContents();
+    expect(names).toEqual(
+      candidates.map(({ rank, photo }) => `${rank}. ${photo.replace(/.*\/(.*)\.jpg/, '$1')}`),
+    );
+    const outlines = await page
+      .locator('.front-outline .over')
+      .evaluateAll((all) =>
+        all.map((one) => ['x', 'y'].map((axis) => Number(one.getAttribute(axis)))),
+      );
+    expect(outlines).toHaveLength(2);
+    candidates.forEach(({ front }, index) => {
+      expect(outlines[index]![0]).toBeCloseTo(front!.xMm, 3);
+      expect(outlines[index]![1]).toBeCloseTo(front!.yMm, 3);
+    });
+    await page.getByLabel('Front across the grain').fill('90 mm');
+    await page.getByLabel('Front across the grain').press('Enter');
+    await page.locator('h1', { hasText: 'can be taken from none' }).waitFor({ timeout: 60_000 });
+    await page.getByRole('button', { name: 'Undo: Change the size of the front' }).click();
+    await page.locator('h1', { hasText: 'loses least: at the best place' }).waitFor();
+    const first = page.locator('.candidate').first();
+    await first.getByRole('button', { name: /Place a front on it/ }).click();
+    const handle = page.locator('.front-handle').first();
+    await handle.waitFor();
+    await page.getByRole('button', { name: 'Undo: Place the front on another photo' }).waitFor();
+    expect(errors).toEqual([]);
+  }, 120_000);
+});
