@@ -11,9 +11,9 @@ export interface BoardStackProps {
   readonly boards: ReadonlyMap<string, PanelOnShelf>;
   /** Photos of the other faces, by the board's own photo. */
   readonly backs: ReadonlyMap<string, Photo>;
-  /** The joint under each board but the last. */
   /** Boards are slid by no more than this, mm. */
   readonly mostSlideMm: number;
+  /** The joint under each board but the last. */
   readonly joints: readonly (ArrangedJoint | null)[];
   readonly chosenId: string | null;
   readonly onChoose: (id: string) => void;

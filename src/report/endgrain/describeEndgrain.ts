@@ -50,9 +50,10 @@ function angleLine({ ringAngle }: EndgrainResult): string {
 
 function pithLine({ pith, pithAtLeastMm, panel }: EndgrainResult, units: LengthUnits): string {
   if (!pith) {
+    // Rounded, it must not say more than is known.
     return pithAtLeastMm === null || pithAtLeastMm > 1e5
       ? 'Where the pith lay cannot be told.'
-      : `The pith lay at least ${roughText(pithAtLeastMm, 0.25 * pithAtLeastMm, units)} away.`;
+      : `The pith lay at least ${roughText(0.95 * pithAtLeastMm, 0.25 * pithAtLeastMm, units)} away.`;
   }
   const { xMm, yMm } = pith;
   const inside = xMm >= 0 && xMm <= panel.widthMm && yMm >= 0 && yMm <= panel.heightMm;

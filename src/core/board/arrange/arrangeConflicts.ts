@@ -15,7 +15,7 @@ export function arrangeConflicts(order: readonly ArrangedBoard[]): ArrangeConfli
     sorted.map(({ photo, isImagined }) => boardCalled({ photos: [photo, null], isImagined })),
   );
   const others = right.length + left.length - fewer.length;
-  const rest = others + fewer.length < order.length ? 'others that are known' : 'others';
+  const rest = others + fewer.length < order.length ? 'rest, where known,' : 'others';
   return [
     {
       kind: 'tearOut',
