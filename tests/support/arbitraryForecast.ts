@@ -53,6 +53,12 @@ function placementAt(rank: number, xMm: number, yMm: number, value: number): For
   };
 }
 
+const leftOutPatch: ForecastResult['leftOut'][number] = [
+  [100, 40],
+  [130, 40],
+  [115, 70],
+];
+
 /** Forecasts of any shape that the types allow. */
 export const arbitraryForecast: fc.Arbitrary<ForecastResult> = fc
   .record({
@@ -84,5 +90,6 @@ export const arbitraryForecast: fc.Arbitrary<ForecastResult> = fc
       search:
         places.length > 0 ? { tried: 1234, vMedian: 2, ends: 'stay' as const, clear: 900 } : null,
       ...{ reglued: null, depth: null, imagined: [], notes: [] },
+      leftOut: rips.length === 2 ? [leftOutPatch] : [],
     };
   });

@@ -68,6 +68,7 @@ export function forecastPanel(
     reglued: front?.reglued ?? regluedRips(photo, rips, lossMm),
     depth: depthOf(planes, lines, options, front, asked, lossMm),
     imagined,
+    leftOut: options.leftOut,
     notes: [...notes, ...notesOf(curve), ...notesOfSearch(front)],
   };
 }

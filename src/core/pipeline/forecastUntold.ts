@@ -21,7 +21,7 @@ export function forecastUntold(
     panel: { widthMm: photo.widthMm, heightMm: photo.heightMm, pxPerMm: photo.pxPerMm },
     ...{ kerfMm, dressMm, lossMm: ripLossMm(options), distanceMm, spareMm, revealMm },
     ...{ curve: [], disagreements: [], placements: [], search: null, reglued: null },
-    ...{ depth: null, imagined: [] },
+    ...{ depth: null, imagined: [], leftOut: options.leftOut },
     summary: { vMedian: null, vBest: null, bestYMm: null, disappears: null },
     rips: options.ripsMm.map((yMm) => ({
       ...{ yMm, visibility: nothing, vByAngle: null, bestSlideMm: null, vAtBestSlide: null },

@@ -189,5 +189,7 @@ export interface ForecastResult {
   } | null;
   readonly depth: ForecastDepth | null;
   readonly imagined: readonly ForecastImagined[];
+  /** Areas that were left out: corners in panel millimetres. */
+  readonly leftOut: readonly (readonly (readonly [xMm: number, yMm: number])[])[];
   readonly notes: readonly string[];
 }

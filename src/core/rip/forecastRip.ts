@@ -8,6 +8,7 @@ import { jointByAngle } from './jointByAngle.js';
 import { ripIsLeftOut } from './leftOutParts.js';
 import { isGain } from './railSlides.js';
 import { segmentVisibility } from './segmentVisibility.js';
+import { withLeftOutWindows } from './withLeftOutWindows.js';
 
 /** A forecast rip, and the joint as a score of the glued panel would list it. */
 export interface RipForecast {
@@ -40,13 +41,14 @@ export function forecastRip(
   const joint = rip.joint(a, b, 0);
   const byAngle = jointByAngle(joint, own, lossMm, 0, distanceMm);
   const line = { x1Mm: 0, y1Mm: atMm, x2Mm: widthMm, y2Mm: atMm };
-  const seam = seamResult(
+  const told = seamResult(
     {
       ...{ id: `rip ${yMm.toFixed(1)} mm from the top`, found: 'placed', p: null, line },
       ...{ frame: seamFrame(line), seam: rip.measured(a, b, 0), own: rip.ownMeasured(a, b, reach) },
     },
     distanceMm,
   );
+  const seam = { ...told, windows: withLeftOutWindows(told.windows, joint.atMm) };
   const vAt = (slideMm: number) =>
     segmentVisibility(rip.joint(a, b, slideMm).sums, own, ...whole).v;
   const slides = slidesByAngle(joint.grain, lossMm, spareMm, distanceMm);

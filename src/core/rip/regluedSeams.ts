@@ -10,6 +10,7 @@ import { type CutLoss, type PieceSlides, ripLossMm } from './frontCut.js';
 import type { FrontSegment } from './frontSegments.js';
 import { type PlacementCost, reachOfSegment, type SegmentCost } from './placementCost.js';
 import { flushEnds } from './reglueSpecs.js';
+import { withLeftOutWindows } from './withLeftOutWindows.js';
 
 const untold = {
   p: null,
@@ -72,7 +73,12 @@ function seenAlong(
     .filter(({ windows }) => windows.length > 0);
   const seen = seamVisibility(seam, own, lines.distanceMm);
   const { vanishesAtMm } = visibilityResult(seen, (mm) => seamVisibility(seam, own, mm).v ?? 0);
-  return { visibility: { ...pooled(v), vanishesAtMm, cue }, windows: windowsOf(seam, seen) };
+  const atMm = cut
+    .joint(etaAMm, etaBMm, slideMm)
+    .atMm.filter((at) => at >= fromMm && at <= toMm)
+    .map((at) => at - fromMm);
+  const windows = withLeftOutWindows(windowsOf(seam, seen), atMm);
+  return { visibility: { ...pooled(v), vanishesAtMm, cue }, windows };
 }
 
 /** A reveal stays open: a thin line along it is meant to be there. */

@@ -38,7 +38,7 @@ function rangeText({ largestRangeMm }: ForecastDepth, units: LengthUnits): strin
   if (!largestRangeMm) return '';
   const [least, most] = largestRangeMm;
   if (least === null) return '';
-  const low = least < leastKeptMm ? 'nothing at all' : planedText(least, units);
+  const low = least < leastKeptMm ? 'nothing' : planedText(least, units);
   const high = most === null ? 'any amount' : planedText(most, units);
-  return ` (it may be ${low} or ${high}: the face tells no closer)`;
+  return ` (the face tells no closer than ${low} to ${high})`;
 }

@@ -5,7 +5,7 @@ import { placeText } from '../words/placeText.js';
 import { smallLengthText } from '../words/smallLengthText.js';
 import { segmentName } from './segmentName.js';
 import { slideText } from './slideText.js';
-import { clauseOfV } from './wordOfV.js';
+import { clauseOfV, wordOfV } from './wordOfV.js';
 
 /** Where a placement is: `1 1/4 in from the left, 2 3/4 in from the top`. */
 export function placementPlace({ xMm, yMm }: ForecastPlacement, units: LengthUnits): string {
@@ -31,7 +31,11 @@ export function placementSlides(place: ForecastPlacement, units: LengthUnits): s
   if (moves.length === 0) return '';
   const worst = Math.max(...segments.map((segment) => segment.vAtSlides ?? 0));
   const cost = slidesCostMm > 0 ? `, for ${smallLengthText(slidesCostMm, units)} of length` : '';
-  const gain = vAtSlides < 0.5 ? 'nothing is seen any more' : `the worst then ${clauseOfV(worst)}`;
+  const same = wordOfV(worst) === wordOfV(place.worst.v);
+  const then = same
+    ? `all together show less, though the worst still ${clauseOfV(worst)}`
+    : `the worst then ${clauseOfV(worst)}`;
+  const gain = vAtSlides < 0.5 ? 'nothing is seen any more' : then;
   return `Slide ${joinWords(moves)}${cost}: ${gain}.`;
 }
 

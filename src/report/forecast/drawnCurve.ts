@@ -9,14 +9,19 @@ export interface DrawnSample {
 
 /**
  * The curve as it is drawn: each rip with its two neighbours, cubic mean, since no fence is set
- * finer than that; beyond the first and the last rip nothing is told.
+ * finer than that. Beyond the first and the last rip nothing is told, nor through an area that was
+ * left out, unless every rip runs through one.
  */
 export function drawnCurve(curve: readonly ForecastCurvePoint[]): DrawnSample[] {
   if (curve.length === 0) return [];
+  const isClear = curve.some(({ leftOut }) => !leftOut);
   const step = curve.length > 1 ? curve[1].yMm - curve[0].yMm : 1;
-  const drawn = curve.map(({ yMm, v }, i) => ({
+  const drawn = curve.map(({ yMm, v, leftOut }, i) => ({
     yMm,
-    v: v === null ? null : cubicMean(curve.slice(Math.max(0, i - 1), i + 2).map((p) => p.v)),
+    v:
+      v === null || (isClear && leftOut)
+        ? null
+        : cubicMean(curve.slice(Math.max(0, i - 1), i + 2).map((p) => p.v)),
   }));
   const first = { yMm: curve[0].yMm - step, v: null };
   const last = { yMm: curve[curve.length - 1].yMm + step, v: null };

@@ -90,8 +90,12 @@ function gluedUp(result: ForecastResult, page: ForecastPage): string {
       distanceMm: result.distanceMm,
     }),
   );
-  return wipe + drawn;
+  const reveal = result.placements.length > 0 ? `<p>${revealText}</p>` : '';
+  return wipe + reveal + drawn;
 }
+
+const revealText =
+  'The dark lines round the front are its reveal and the saw’s kerf, meant to be seen. Judged is whether the grain runs on across them.';
 
 /** A photograph once, for all drawings of it to use. */
 function photoStore(id: string, href: string): string {

@@ -27,15 +27,18 @@ import { cutMarks } from './cutMarks.js';
 import { drawnCurve } from './drawnCurve.js';
 import type { ForecastDrawing } from './forecastDrawing.js';
 import { headlineOfForecast } from './headlineOfForecast.js';
+import { leftOutMarks } from './leftOutMarks.js';
 import { ripsApart, uncutSeams } from './uncutSeams.js';
 
 /** Three rips, 2 mm apart. */
 const averagedMm = 6.35;
 const keyIndentPx = 37;
+const leftOutKey =
+  'crossed out on the panel: an area that was left out; what a cut shows there is not judged';
 /** Room kept right of the panel for the curve and the words beside it, in a score's rails. */
-const railsOfRoom = (widthPx: number) => (widthPx < 900 ? 4 : 3);
+const railsOfRoom = 4;
 /** The curve is what this picture is about: its rail is wider than a score's, where there is room. */
-const railWiderBy = (widthPx: number) => (widthPx < 560 ? 1 : 1.3);
+const railWiderBy = (widthPx: number) => (widthPx < 560 ? 1.5 : widthPx < 900 ? 2 : 2.4);
 
 /**
  * Draws a forecast: the uncut panel with the wood that the cuts would take and a band beside each
@@ -47,21 +50,20 @@ export function forecastPicture(result: ForecastResult, drawing: ForecastDrawing
   const theme = themes[drawing.theme ?? 'bright'];
   const hatchId = `${drawing.idPrefix ?? 'forecast'}-hatch`;
   const headline = headlineOfForecast(result, drawing);
-  const bare = scoreFrame(result.panel, wantedPx, 0, railsOfRoom(wantedPx));
+  const bare = scoreFrame(result.panel, wantedPx, 0, railsOfRoom);
   const title = drawing.headline === false ? null : titlePiece(headline, bare, theme);
-  const frame = scoreFrame(
-    result.panel,
-    wantedPx,
-    (title?.bottomPx ?? 0) + 14,
-    railsOfRoom(wantedPx),
-  );
+  const frame = scoreFrame(result.panel, wantedPx, (title?.bottomPx ?? 0) + 14, railsOfRoom);
   const bands = uncutSeams(result).map((seam) =>
     seamBand(seam, seamTrack(seam.line, frame), frame, hatchId),
   );
+  const photo = panelPhoto(drawing, frame);
   const below = belowPanel(result, frame, drawing, theme, hatchId);
   const all = joinPieces([
     title?.piece ?? { svg: '', labels: [] },
-    { svg: panelPhoto(drawing, frame) + cutMarks(result, frame) + bands.join(''), labels: [] },
+    {
+      svg: [photo, leftOutMarks(result, frame), cutMarks(result, frame), ...bands].join(''),
+      labels: [],
+    },
     rail(result, frame, drawing, theme, hatchId),
     below.piece,
   ]);
@@ -133,7 +135,11 @@ function belowPanel(
     hatchId,
   );
   const keyText = `by the angle of the grain alone; the hill is what the picture says, averaged over ${smallLengthText(averagedMm, drawing)}`;
-  const keys = wrapText(keyText, smallPx, widthPx - 2 * marginPx - keyIndentPx).map((text, i) =>
+  const leftOutText = result.leftOut.length > 0 ? leftOutKey : '';
+  const lines = [keyText, leftOutText].flatMap((words) =>
+    wrapText(words, smallPx, widthPx - 2 * marginPx - keyIndentPx),
+  );
+  const keys = lines.map((text, i) =>
     textPiece({
       ...{ x: marginPx + keyIndentPx, y: legend.bottomPx + (1.3 + 1.35 * i) * smallPx },
       ...{ text, sizePx: smallPx, fill: paint(theme, 'fill', 'ink') },

@@ -101,7 +101,7 @@ describe('a front and a knot that was left out', () => {
           if (i === 0 && clear > 0) expect(place.leftOut).toEqual([]);
         });
       }),
-      { numRuns: 12 },
+      { numRuns: 6 },
     );
   });
 
@@ -122,7 +122,7 @@ describe('a front and a knot that was left out', () => {
       [121, 81],
       [-1, 81],
     ];
-    const options = { ...defaultForecastOptions, front: wish, marginMm: 6, leftOut: [everywhere] };
+    const options = { ...defaultForecastOptions, front: wish, marginMm: 6, places: 1, leftOut: [everywhere] };
     const { placements, search, notes } = forecastPanel(photo, options);
     expect(search?.clear).toBe(0);
     expect(notes.join(' ')).toMatch(/No place of the front keeps clear/);
@@ -147,5 +147,18 @@ describe('a rip and a knot that was left out', () => {
     expect(vBest).toBe(1);
     expect(disappears).toBe(0);
     expect(Math.abs((bestYMm ?? 40) - 40)).toBeGreaterThan(9);
+  });
+
+  it('tells nothing of its stretches in it, and the rest as before', () => {
+    const region = knotAt(60, 40, 9);
+    const options = { ...defaultForecastOptions, ripsMm: [40] };
+    const [plain] = forecastPanel(photo, options).rips;
+    const [knotted] = forecastPanel(photo, { ...options, leftOut: [region] }).rips;
+    expect(knotted?.windows.map(({ atMm }) => atMm)).toEqual(plain?.windows.map((w) => w.atMm));
+    for (const { atMm, v } of knotted?.windows ?? []) {
+      expect(v === null, `${atMm} mm`).toBe(pointInPolygon(atMm, 40, region));
+    }
+    expect(knotted?.notes.join(' ')).toMatch(/not judged/);
+    expect(plain?.notes.join(' ')).not.toMatch(/not judged/);
   });
 });
