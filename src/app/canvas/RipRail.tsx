@@ -45,7 +45,8 @@ interface CurveProps {
 
 /** Drawn once, however often the front is moved over it. */
 const Curve = memo(function Curve({ curve, heightMm, scale, y, stepPx }: CurveProps) {
-  const samples = curve.map(({ yMm, v }) => ({ yMm, v }));
+  // A rip through an area that was left out is not told.
+  const samples = curve.map(({ yMm, v, leftOut }) => ({ yMm, v: leftOut ? null : v }));
   const rail = railCurve({ samples, heightMm, scale, x: 4, y, stepPx }, themes.bright, hatchId);
   return <Drawing svg={`<defs>${hatchPattern(hatchId)}</defs>${rail.svg}`} />;
 });

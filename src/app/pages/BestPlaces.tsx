@@ -55,7 +55,8 @@ export function BestPlaces({ tried, units, onPlace }: BestPlacesProps) {
   );
 }
 
-function placeWords({ rank, xMm, yMm, worst, slides }: ForecastPlacement, units: LengthUnits) {
+function placeWords(place: ForecastPlacement, units: LengthUnits) {
+  const { rank, xMm, yMm, worst, slides, notes } = place;
   const word = levelOfVisibility(worst.v)?.word ?? 'cannot tell';
   const where = `${placeText(xMm, units)} from the left, ${placeText(yMm, units)} from the top`;
   const moves = (['upper', 'lower'] as const)
@@ -65,5 +66,5 @@ function placeWords({ rank, xMm, yMm, worst, slides }: ForecastPlacement, units:
       return `${rail} rail ${smallLengthText(Math.abs(slides[rail]), units)} to the ${way}`;
     });
   const slide = moves.length > 0 ? ` Sliding helps: ${moves.join(', ')}.` : '';
-  return `${rank}. ${where}; worst: ${word}.${slide}`;
+  return [`${rank}. ${where}; worst: ${word}.${slide}`, ...notes].join(' ');
 }

@@ -1,11 +1,21 @@
 import { Option } from '@commander-js/extra-typings';
 import { SeamgrainError } from '../../core/errors.js';
 import { parseLengthMm } from '../../core/units/parseLengthMm.js';
+import type { WoodSetting } from '../../core/wood/woodSetting.js';
 import { manyOption } from './manyOption.js';
 import { parsePositive } from './parsePositive.js';
 import { parseRingAngle } from './parseRingAngle.js';
 import { parseSeed } from './parseSeed.js';
 import { typedOption } from './typedOption.js';
+
+/** What `imagineOptions` read as. */
+export interface ImagineFlags {
+  readonly imagine?: readonly number[];
+  readonly ringWidth?: number;
+  readonly contrast?: number;
+  readonly wood?: WoodSetting;
+  readonly seed?: number;
+}
 
 /** What wood that is not there yet looks like; `forecast` and `compare` share them. */
 export function imagineOptions(): Option[] {

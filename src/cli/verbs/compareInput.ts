@@ -4,35 +4,27 @@ import type { CompareOptions } from '../../core/pipeline/comparePanels.js';
 import type { EndSide } from '../../core/pipeline/ringsAtFront.js';
 import { parseLengthMm } from '../../core/units/parseLengthMm.js';
 import { parseSizeMm, type SizeMm } from '../../core/units/parseSizeMm.js';
-import type { WoodSetting } from '../../core/wood/woodSetting.js';
+import type { AnswerFlags } from '../options/answerFlags.js';
+import { type CutFlags, cutOptions } from '../options/cutOptions.js';
 import { type GapOptions, gapInputOf } from '../options/gapInputOf.js';
 import { gapOptions } from '../options/gapOptions.js';
-import { imagineOptions } from '../options/imagineOptions.js';
+import { type ImagineFlags, imagineOptions } from '../options/imagineOptions.js';
 import { manyOption } from '../options/manyOption.js';
-import { parseDistance } from '../options/parseDistance.js';
-import { parseKerf } from '../options/parseKerf.js';
 import type { PhotoOptions } from '../options/photoScaleOf.js';
 import { typedOption } from '../options/typedOption.js';
 
 /** The flags of `compare`, read. */
-export interface CompareFlags extends PhotoOptions, Omit<GapOptions, 'ringAngle'> {
-  readonly distance?: number;
-  readonly kerf?: number;
-  readonly dress?: number;
+export interface CompareFlags
+  extends PhotoOptions,
+    CutFlags,
+    ImagineFlags,
+    AnswerFlags,
+    Omit<GapOptions, 'ringAngle'> {
   readonly front?: SizeMm;
   readonly end?: readonly { readonly face: string; readonly end: string }[];
   readonly endSize?: SizeMm;
   readonly endsFrom?: EndSide;
   readonly across?: number;
-  readonly imagine?: readonly number[];
-  readonly ringWidth?: number;
-  readonly contrast?: number;
-  readonly wood?: WoodSetting;
-  readonly seed?: number;
-  readonly out?: string;
-  readonly json?: true;
-  readonly units: 'in' | 'mm';
-  readonly rule: '16' | '32' | '64';
 }
 
 /** Of the season's options, those that a comparison takes: the rings come from the candidates. */
@@ -41,9 +33,7 @@ const seasonOptions = ['--species', '--shrinkage', '--from', '--to', '--mc-from'
 /** Adds everything that a comparison depends on besides the photos. */
 export function addCompareOptions(verb: Command): void {
   const options: Option[] = [
-    typedOption('--distance <LENGTH>', 'viewing distance (default 600mm)', parseDistance),
-    typedOption('--kerf <LENGTH>', 'width of the saw cut (default 1/8in)', parseKerf),
-    typedOption('--dress <LENGTH>', 'dressed off each jointed edge (default 0mm)', parseLengthMm),
+    ...cutOptions(),
     typedOption('--front <LENGTHxLENGTH>', 'rank by the best place for this front', parseSizeMm),
     manyOption(
       '--end <FACE=PHOTO>',

@@ -4,18 +4,17 @@ import type { PanelBox } from '../../core/rip/placementBox.js';
 import { parseLengthMm } from '../../core/units/parseLengthMm.js';
 import { parsePointsMm } from '../../core/units/parsePointsMm.js';
 import { parseSizeMm, type SizeMm } from '../../core/units/parseSizeMm.js';
-import type { WoodSetting } from '../../core/wood/woodSetting.js';
-import { imagineOptions } from '../options/imagineOptions.js';
+import type { AnswerFlags } from '../options/answerFlags.js';
+import { type CutFlags, cutOptions } from '../options/cutOptions.js';
+import { type ImagineFlags, imagineOptions } from '../options/imagineOptions.js';
 import { manyOption } from '../options/manyOption.js';
-import { parseDistance } from '../options/parseDistance.js';
-import { parseKerf } from '../options/parseKerf.js';
 import { parseLeaveOut } from '../options/parseLeaveOut.js';
 import { parseRingAngle } from '../options/parseRingAngle.js';
 import type { PhotoOptions } from '../options/photoScaleOf.js';
 import { typedOption } from '../options/typedOption.js';
 
 /** The flags of `forecast`, read. */
-export interface ForecastFlags extends PhotoOptions {
+export interface ForecastFlags extends PhotoOptions, CutFlags, ImagineFlags, AnswerFlags {
   readonly rip?: readonly number[];
   readonly front?: SizeMm;
   readonly within?: PanelBox;
@@ -23,22 +22,10 @@ export interface ForecastFlags extends PhotoOptions {
   readonly ends?: 'stay' | 'close';
   readonly eitherWayUp?: true;
   readonly places?: number;
-  readonly kerf?: number;
-  readonly dress?: number;
   readonly spare?: number;
   readonly reveal?: number;
-  readonly distance?: number;
   readonly leaveOut?: readonly (readonly (readonly [number, number])[])[];
   readonly ringAngle?: number;
-  readonly ringWidth?: number;
-  readonly imagine?: readonly number[];
-  readonly contrast?: number;
-  readonly wood?: WoodSetting;
-  readonly seed?: number;
-  readonly out?: string;
-  readonly json?: true;
-  readonly units: 'in' | 'mm';
-  readonly rule: '16' | '32' | '64';
 }
 
 /** Everything that a forecast depends on besides the photo. */
@@ -64,8 +51,7 @@ export function forecastFlags(): Option[] {
     ).choices(['stay', 'close']),
     new Option('--either-way-up', 'the panel may be turned so that its lower edge is up'),
     typedOption('--places <NUMBER>', 'how many places to report (default 5)', parsePlaces),
-    typedOption('--kerf <LENGTH>', 'width of the saw cut (default 1/8in)', parseKerf),
-    typedOption('--dress <LENGTH>', 'taken from each jointed edge (default 0mm)', parseLengthMm),
+    ...cutOptions(),
     typedOption(
       '--spare <LENGTH>',
       'length to spare for sliding pieces (default 1in)',
@@ -76,7 +62,6 @@ export function forecastFlags(): Option[] {
       "trimmed off the front's edges (default 1/16in)",
       parseLengthMm,
     ),
-    typedOption('--distance <LENGTH>', 'viewing distance (default 600mm)', parseDistance),
     new Option(
       '--leave-out <AREA>',
       'an area not to judge, "x,y x,y x,y" with units; may be repeated',

@@ -3,6 +3,7 @@ import {
   type ForecastOptions,
   type ImaginedWood,
 } from '../../core/pipeline/forecastOptions.js';
+import type { ImagineFlags } from '../options/imagineOptions.js';
 import type { ForecastFlags } from './forecastFlags.js';
 
 /** Year rings of unknown wood, mm: within the medians of the tree-ring data bank. */
@@ -35,9 +36,7 @@ export function forecastInput(
 }
 
 /** The wood that `--imagine` asks for, one for each angle. */
-export function imaginedWoods(
-  flags: Pick<ForecastFlags, 'imagine' | 'ringWidth' | 'contrast' | 'wood' | 'seed'>,
-): ImaginedWood[] {
+export function imaginedWoods(flags: ImagineFlags): ImaginedWood[] {
   return (flags.imagine ?? []).map((ringAngleDeg) => ({
     ringAngleDeg,
     ringWidthMm: flags.ringWidth ?? usualRingWidthMm,

@@ -122,7 +122,13 @@ describe('a front and a knot that was left out', () => {
       [121, 81],
       [-1, 81],
     ];
-    const options = { ...defaultForecastOptions, front: wish, marginMm: 6, places: 1, leftOut: [everywhere] };
+    const options = {
+      ...defaultForecastOptions,
+      front: wish,
+      marginMm: 6,
+      places: 1,
+      leftOut: [everywhere],
+    };
     const { placements, search, notes } = forecastPanel(photo, options);
     expect(search?.clear).toBe(0);
     expect(notes.join(' ')).toMatch(/No place of the front keeps clear/);
