@@ -12,6 +12,8 @@ import { smoothed } from './smoothed.js';
 export interface EdgeFigure {
   /** Grain direction beside the edge. */
   readonly angleRad: Float64Array;
+  /** How far a line runs along the edge for every millimetre across it: cot of the direction. */
+  readonly way: Float64Array;
   /** How much the direction still turns on its way to the edge (extrapolated from deeper in). */
   readonly bendRad: Float64Array;
   /** L* of the 5 mm along the edge. */
@@ -57,19 +59,10 @@ export function edgeFigure(
   const [fine, slow] = [smoothed(lines, 1), smoothed(lines, 25)];
   return {
     angleRad,
+    way: angleRad.map((angle) => 1 / Math.tan(angle)),
     bendRad,
     lightness: edgeLightness(wood.lab[0], etaMm, side, count),
     lines: fine.map((v, i) => v - slow[i]),
-  };
-}
-
-/** The same edge with the board turned end for end. */
-export function turnedFigure(figure: EdgeFigure): EdgeFigure {
-  return {
-    angleRad: figure.angleRad.toReversed(),
-    bendRad: figure.bendRad.toReversed(),
-    lightness: figure.lightness.toReversed(),
-    lines: figure.lines.toReversed(),
   };
 }
 

@@ -97,8 +97,8 @@ function carriedCorrelation(
   let bb = 0;
   let told = 0;
   for (let i = middle - linesReachMm; i < middle + linesReachMm; i++) {
-    const wayA = 1 / Math.tan(a.angleRad[i - by]);
-    const wayB = 1 / Math.tan(b.angleRad[i]);
+    const wayA = a.way[i - by];
+    const wayB = b.way[i];
     if (!(Math.abs(wayA) <= farthestWay && Math.abs(wayB) <= farthestWay)) continue;
     const va = at(a.lines, i - by - halfMm * wayA);
     const vb = at(b.lines, i + halfMm * wayB);
