@@ -86,7 +86,8 @@ type Compared = Pick<ComparedCandidate, 'vMedian' | 'vBest'> & {
 function judge({ name, photo: face, end }: Candidate, options: CompareOptions): JudgedCandidate {
   const photo = 'wood' in face ? imagineFace(face.wood, face) : face;
   const { distanceMm, kerfMm, dressMm, front } = options;
-  const usual = { ...defaultForecastOptions, distanceMm, kerfMm, dressMm, places: 1 };
+  const saw = { distanceMm, kerfMm, dressMm };
+  const usual = { ...defaultForecastOptions, ...saw, places: 1, withDepth: false };
   const { forecast, misfit } = forecastWith(photo, { ...usual, front });
   const { cue, ...verdict } = curveVerdict(forecast.curve);
   const place = frontOf(forecast);

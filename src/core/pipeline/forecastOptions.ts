@@ -43,6 +43,8 @@ export interface ForecastOptions {
   readonly ringWidthMm: number | null;
   readonly imagine: readonly ImaginedWood[];
   readonly leftOut: readonly LeftOutRegion[];
+  /** False: what planing does is not asked; default true. */
+  readonly withDepth?: boolean;
 }
 
 /**

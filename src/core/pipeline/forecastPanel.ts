@@ -113,7 +113,7 @@ function depthOf(
     ripsMm.map((y) => ({
       ...{ etaAMm: y - half, etaBMm: y + half, fromMm: 0, toMm: lines.widthMm },
     }));
-  if (edges.length === 0) return null;
+  if (edges.length === 0 || options.withDepth === false) return null;
   const isGiven = options.ringAngleDeg !== null || options.ringWidthMm !== null;
   const rings = isGiven ? options : { ...options, face: forecastFaceRings(planes) };
   return forecastDepth(lines.asScored, edges, rings);
