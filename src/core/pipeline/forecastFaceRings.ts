@@ -4,6 +4,8 @@ import type { FaceRings } from '../results/faceRings.js';
 import type { PanelPlanes } from '../seam/seamWood.js';
 import { faceRingsOf } from './faceRingsPanel.js';
 
+/** No single board is wider: its rings would be those of several (assumption), mm. */
+const widestMm = 350;
 /** A longer piece of the face counts no more rings and takes longer, mm. */
 const longestMm = 400;
 
@@ -12,9 +14,14 @@ const longestMm = 400;
  * middle of the panel.
  */
 export function forecastFaceRings({ logLuminance, pxPerMm }: PanelPlanes): FaceRings {
+  const heightMm = logLuminance.height / pxPerMm;
+  if (heightMm > widestMm) return { ringAngle: [], overPith: null, notes: [tooWide] };
   const plane = middleOf(logLuminance, Math.round(longestMm * pxPerMm));
-  return faceRingsOf(grainField(plane, pxPerMm), logLuminance.height / pxPerMm);
+  return faceRingsOf(grainField(plane, pxPerMm), heightMm);
 }
+
+const tooWide =
+  'Cannot tell the ring angle: a panel so wide is hardly one board, and each board has its own rings.';
 
 function middleOf(plane: Plane, mostPx: number): Plane {
   if (plane.width <= mostPx) return plane;

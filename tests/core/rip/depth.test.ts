@@ -1,4 +1,6 @@
 import { describe, expect, it } from 'vitest';
+import { createPlane } from '../../../src/core/image/plane.js';
+import { forecastFaceRings } from '../../../src/core/pipeline/forecastFaceRings.js';
 import { defaultForecastOptions } from '../../../src/core/pipeline/forecastOptions.js';
 import { forecastPanel } from '../../../src/core/pipeline/forecastPanel.js';
 import { imaginedBoard, imagineFace } from '../../../src/core/pipeline/imagineFace.js';
@@ -61,6 +63,14 @@ describe('planing where no ring angle is given', () => {
     expect(depth?.ringAngleDeg).toBeNull();
     expect(depth?.largestMm).toBeNull();
     expect(depth?.notes.join(' ')).toMatch(/ring angle/);
+  });
+
+  it('cannot be told from a panel that is too wide for one board', () => {
+    const plane = createPlane(20, 400);
+    const lab = { reduceBy: 1, lightness: plane, a: plane, b: plane };
+    const { ringAngle, notes } = forecastFaceRings({ logLuminance: plane, pxPerMm: 1, lab });
+    expect(ringAngle).toEqual([]);
+    expect(notes.join(' ')).toMatch(/hardly one board/);
   });
 
   it('goes by the angle that is given, with no error', () => {
