@@ -11,6 +11,9 @@ interface Joined {
   readonly below: LineSide;
 }
 
+/** Joints whose wood is kept at hand: each takes some megabytes. */
+const mostKept = 12;
+
 /**
  * The reading of a score: for every joint the picture is put together and read as that of a
  * finished panel is, the boards' own lines too. A few times slower than `panelRows`, which reads
@@ -23,7 +26,11 @@ export function scoredRows(wood: SeamWood, windowMm: number, quick: PanelRows): 
   const joinedAt = (a: number, b: number): Joined => {
     const key = `${a.toFixed(4)} ${b.toFixed(4)}`;
     const joined = known.get(key) ?? joinedOf(joinedWood(wood, a, b));
+    // The one used last goes to the end; the one longest unused is let go.
+    known.delete(key);
     known.set(key, joined);
+    const [oldest] = known.keys();
+    if (known.size > mostKept && oldest !== undefined) known.delete(oldest);
     return joined;
   };
   return {
