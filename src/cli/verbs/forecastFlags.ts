@@ -1,6 +1,6 @@
 import { Option } from '@commander-js/extra-typings';
 import { SeamgrainError } from '../../core/errors.js';
-import type { PanelBox } from '../../core/rip/placementBox.js';
+import type { PanelBox } from '../../core/rip/panelBox.js';
 import { parseLengthMm } from '../../core/units/parseLengthMm.js';
 import { parsePointsMm } from '../../core/units/parsePointsMm.js';
 import { parseSizeMm, type SizeMm } from '../../core/units/parseSizeMm.js';
@@ -24,6 +24,7 @@ export interface ForecastFlags extends PhotoOptions, CutFlags, ImagineFlags, Ans
   readonly places?: number;
   readonly spare?: number;
   readonly reveal?: number;
+  readonly thorough?: true;
   readonly leaveOut?: readonly (readonly (readonly [number, number])[])[];
   readonly ringAngle?: number;
 }
@@ -61,6 +62,10 @@ export function forecastFlags(): Option[] {
       '--reveal <LENGTH>',
       "trimmed off the front's edges (default 1/16in)",
       parseLengthMm,
+    ),
+    new Option(
+      '--thorough',
+      'read every rip of the curve as a score reads a joint; takes about ten times as long',
     ),
     new Option(
       '--leave-out <AREA>',

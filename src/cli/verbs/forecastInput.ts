@@ -32,6 +32,7 @@ export function forecastInput(
     ringWidthMm: flags.ringWidth ?? null,
     imagine: imagined,
     leftOut: flags.leaveOut ?? [],
+    thorough: flags.thorough ?? false,
   };
 }
 

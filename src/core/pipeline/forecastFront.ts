@@ -8,13 +8,14 @@ import type {
 } from '../results/forecastResult.js';
 import type { PlanedEdge } from '../rip/forecastDepth.js';
 import type { ForecastLines } from '../rip/forecastLines.js';
+import type { FoundPlacement } from '../rip/foundPlacement.js';
 import { endSlides, type PieceSlides, ripLossMm } from '../rip/frontCut.js';
 import type { PlacementWish } from '../rip/placementBox.js';
 import { type PlacementCost, placementCost, type SegmentCost } from '../rip/placementCost.js';
 import { railSlideMm } from '../rip/railSlides.js';
 import { regluedSeams } from '../rip/regluedSeams.js';
 import { flushEnds } from '../rip/reglueSpecs.js';
-import { type FoundPlacement, searchPlacements } from '../rip/searchPlacements.js';
+import { searchPlacements } from '../rip/searchPlacements.js';
 import { visibilityWord } from '../visibility/visibilityWord.js';
 import type { ForecastOptions } from './forecastOptions.js';
 

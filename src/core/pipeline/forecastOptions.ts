@@ -1,5 +1,5 @@
 import type { EndPieces } from '../rip/frontCut.js';
-import type { PanelBox } from '../rip/placementBox.js';
+import type { PanelBox } from '../rip/panelBox.js';
 import type { WoodSetting } from '../wood/woodSetting.js';
 import type { LeftOutRegion } from './scoreOptions.js';
 
@@ -45,6 +45,8 @@ export interface ForecastOptions {
   readonly leftOut: readonly LeftOutRegion[];
   /** False: what planing does is not asked; default true. */
   readonly withDepth?: boolean;
+  /** True: every rip of the curve and every place is read as a score reads it, ten times slower. */
+  readonly thorough?: boolean;
 }
 
 /**

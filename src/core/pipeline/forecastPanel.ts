@@ -43,7 +43,8 @@ export function forecastPanel(
   const planes = panelPlanes(photo);
   const notes = [...photo.notes, ...photoNotes(planes, 1, defaultScoreOptions)];
   if (!showsGrain(planes)) return forecastUntold(photo, options, notes);
-  const lines = forecastLines(planes, photo, distanceMm, options.leftOut);
+  const panelLines = forecastLines(planes, photo, distanceMm, options.leftOut);
+  const lines = options.thorough ? panelLines.asScored : panelLines;
   const quick = ripCurve(lines, lossMm, part(progress, 0.1, 0.25));
   progress?.(0.35, 'looking again at the best');
   const { curve, best } = confirmCurve(lines, quick, lossMm, options.ripsMm);

@@ -1,7 +1,7 @@
 import type { ForecastLines } from './forecastLines.js';
+import type { FoundPlacement } from './foundPlacement.js';
 import type { CutLoss, PieceSlides } from './frontCut.js';
 import { placementCost } from './placementCost.js';
-import type { FoundPlacement } from './searchPlacements.js';
 
 /** Places with the same two rips: only where along them the front lies differs. */
 export type PlaceRow = readonly FoundPlacement[];

@@ -2,7 +2,7 @@ import type { ForecastCutPart } from '../results/forecastResult.js';
 import type { ForecastLines } from './forecastLines.js';
 import { type CutLoss, type FrontPlace, ripLossMm } from './frontCut.js';
 import { outlineTouchesBox } from './outlineTouchesBox.js';
-import type { PanelBox } from './placementBox.js';
+import type { PanelBox } from './panelBox.js';
 
 /** Wood this near to a cut is read for its joint (`defaultCarryReach`), mm. */
 const readBesideMm = 2.2;

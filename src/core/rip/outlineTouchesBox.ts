@@ -1,6 +1,6 @@
 import { pointInPolygon } from '../geometry/pointInPolygon.js';
 import type { Outline } from './forecastLines.js';
-import type { PanelBox } from './placementBox.js';
+import type { PanelBox } from './panelBox.js';
 
 /**
  * Whether a region of the panel and a rectangle have any place in common: a corner of one inside

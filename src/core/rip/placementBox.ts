@@ -1,15 +1,8 @@
 import { SeamgrainError } from '../errors.js';
 import { formatMm } from '../units/formatMm.js';
 import { type CutLoss, ripLossMm } from './frontCut.js';
+import type { PanelBox } from './panelBox.js';
 import { leastEdgeMm } from './ripCurve.js';
-
-/** A rectangle of the panel, mm. */
-export interface PanelBox {
-  readonly x1Mm: number;
-  readonly y1Mm: number;
-  readonly x2Mm: number;
-  readonly y2Mm: number;
-}
 
 /** What the search is to place, and where it may. */
 export interface PlacementWish {

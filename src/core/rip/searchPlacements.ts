@@ -1,19 +1,13 @@
 import type { Progress } from '../progress.js';
-import type { ForecastCutPart } from '../results/forecastResult.js';
 import { confirmPlace, confirmPlaces, type PlaceRow } from './confirmPlaces.js';
 import type { ForecastLines } from './forecastLines.js';
+import type { FoundPlacement } from './foundPlacement.js';
 import { type EndPieces, endSlides } from './frontCut.js';
 import { leftOutParts } from './leftOutParts.js';
-import { type PanelBox, type PlacementWish, placementBox } from './placementBox.js';
-import { type PlacementCost, placementCost } from './placementCost.js';
+import type { PanelBox } from './panelBox.js';
+import { type PlacementWish, placementBox } from './placementBox.js';
+import { placementCost } from './placementCost.js';
 import { ripStepMm } from './ripCurve.js';
-
-/** A place of the search; `turned`: with the panel's lower edge up. */
-export interface FoundPlacement extends PlacementCost {
-  readonly turned: boolean;
-  /** What of the front and its cuts lies on an area that was left out. */
-  readonly leftOut: readonly ForecastCutPart[];
-}
 
 /** What was searched. */
 export interface PlacementSearch {

@@ -1,5 +1,7 @@
 import { beforeAll, describe, expect, it } from 'vitest';
 import type { PanelPhoto } from '../../../src/core/image/panelPhoto.js';
+import { defaultForecastOptions } from '../../../src/core/pipeline/forecastOptions.js';
+import { forecastPanel } from '../../../src/core/pipeline/forecastPanel.js';
 import { defaultScoreOptions } from '../../../src/core/pipeline/scoreOptions.js';
 import { scorePanel } from '../../../src/core/pipeline/scorePanel.js';
 import { confirmCurve } from '../../../src/core/rip/confirmCurve.js';
@@ -56,6 +58,15 @@ describe('the curve', () => {
       const point = curve.find(({ yMm }) => yMm === at);
       const exact = ripCost(lines.asScored.rip, at - lossMm / 2, lossMm, size.heightMm);
       expect(point?.v).toBe(exact.v);
+    }
+  });
+
+  it('has it everywhere when it is asked to be thorough', () => {
+    const options = { ...defaultForecastOptions, kerfMm: lossMm, withDepth: false, thorough: true };
+    const { curve } = forecastPanel(photo, options);
+    for (const { yMm, v } of curve.filter((_, i) => i % 6 === 0)) {
+      const exact = ripCost(lines.asScored.rip, yMm - lossMm / 2, lossMm, size.heightMm);
+      expect(v).toBe(exact.v);
     }
   });
 });
