@@ -65,7 +65,7 @@ export function forecastFlags(): Option[] {
     ),
     new Option(
       '--thorough',
-      'read every rip of the curve as a score reads a joint; takes about ten times as long',
+      'read every rip of the curve as a score reads a joint; takes some four times as long',
     ),
     new Option(
       '--leave-out <AREA>',

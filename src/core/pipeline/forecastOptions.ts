@@ -45,7 +45,7 @@ export interface ForecastOptions {
   readonly leftOut: readonly LeftOutRegion[];
   /** False: what planing does is not asked; default true. */
   readonly withDepth?: boolean;
-  /** True: every rip of the curve and every place is read as a score reads it, ten times slower. */
+  /** True: every rip of the curve and every place is read as a score reads it, some four times slower. */
   readonly thorough?: boolean;
 }
 
