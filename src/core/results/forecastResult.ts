@@ -119,6 +119,7 @@ export interface ForecastPlacement {
 export interface ForecastDepth {
   /** The line this was worked out for: the front's rails, or a rip, mm from the top. */
   readonly atYMm: readonly number[];
+  /** Told by the face: where the rings lie flattest along these lines. */
   readonly ringAngleDeg: number | null;
   /** Standard error where the angle is estimated from the face; null where it is given. */
   readonly ringAngleSeDeg: number | null;

@@ -55,17 +55,18 @@ export function forecastDepth(
     return cannotTell(['Planing: cannot tell, no grain lines cross the front’s edges.']);
   }
   const byAngle = [...stretches].sort((a, b) => a.ringAngleRad - b.ringAngleRad);
-  const middle = byAngle[byAngle.length >> 1].ringAngleRad;
-  const seDeg = isGiven ? null : Math.max(...stretches.map((one) => one.seDeg));
+  // Where the face tells the angle of each edge, the flattest is what matters: its lines move most.
+  const told = byAngle[isGiven ? byAngle.length >> 1 : 0];
+  const seDeg = isGiven ? null : told.seDeg;
   const allowance = (turnDeg: number) =>
     planingAllowanceMm(turned(stretches, turnDeg), lines.distanceMm);
   const largestMm = allowance(0);
   return {
     atYMm,
-    ringAngleDeg: degFromRad(middle),
+    ringAngleDeg: degFromRad(told.ringAngleRad),
     ringAngleSeDeg: seDeg,
     ringAngleFrom: sourceOf(rings, isGiven),
-    shiftPerMm: planingShiftMm(1, Math.max(flattestRad, middle)),
+    shiftPerMm: planingShiftMm(1, Math.max(flattestRad, told.ringAngleRad)),
     largestMm,
     largestRangeMm: seDeg === null ? null : [allowance(-seDeg), allowance(seDeg)],
     notes: [

@@ -30,7 +30,7 @@ export function describeDepth(depth: ForecastDepth, units: LengthUnits): string 
 function angleText({ ringAngleDeg, ringAngleSeDeg, ringAngleFrom }: ForecastDepth): string {
   const degrees = `${Math.round(ringAngleDeg ?? 0)} degrees`;
   if (ringAngleFrom !== 'face') return `rings at ${degrees} to the face`;
-  return `rings at about ${degrees} to the face (give or take ${Math.round(ringAngleSeDeg ?? 0)})`;
+  return `rings at about ${degrees} to the face where they lie flattest (give or take ${Math.round(ringAngleSeDeg ?? 0)})`;
 }
 
 /** How far the estimate leaves the allowance open. */
