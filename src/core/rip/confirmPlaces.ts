@@ -1,5 +1,5 @@
 import type { ForecastLines } from './forecastLines.js';
-import type { FoundPlacement } from './foundPlacement.js';
+import { type FoundPlacement, unjudged } from './foundPlacement.js';
 import type { CutLoss, PieceSlides } from './frontCut.js';
 import { placementCost } from './placementCost.js';
 
@@ -35,7 +35,7 @@ export function confirmPlaces(
   let best: FoundPlacement | null = null;
   for (const { index, best: hoped } of quick.slice(0, mostRows)) {
     const limit = best ? nearFactor * Math.max(leastCost, best.cost) : Number.POSITIVE_INFINITY;
-    if (best && (hoped.cost > limit || hoped.leftOut.length > best.leftOut.length)) break;
+    if (best && (hoped.cost > limit || unjudged(hoped) > unjudged(best))) break;
     confirmed[index] = rows[index].map((place) => confirmPlace(lines, place, loss, slides));
     const found = bestOf(confirmed[index]);
     if (!best || orderOf(found, best) < 0) best = found;

@@ -7,3 +7,9 @@ export interface FoundPlacement extends PlacementCost {
   /** What of the front and its cuts lies on an area that was left out. */
   readonly leftOut: readonly ForecastCutPart[];
 }
+
+/** How much of a place is not judged: 0 nothing, 1 wood in the front's face, 2 a cut. */
+export function unjudged({ leftOut }: FoundPlacement): 0 | 1 | 2 {
+  if (leftOut.length === 0) return 0;
+  return leftOut.every((part) => part === 'front') ? 1 : 2;
+}

@@ -1,7 +1,7 @@
 import type { Progress } from '../progress.js';
 import { confirmPlace, confirmPlaces, type PlaceRow } from './confirmPlaces.js';
 import type { ForecastLines } from './forecastLines.js';
-import type { FoundPlacement } from './foundPlacement.js';
+import { type FoundPlacement, unjudged } from './foundPlacement.js';
 import { type EndPieces, endSlides } from './frontCut.js';
 import { leftOutParts } from './leftOutParts.js';
 import type { PanelBox } from './panelBox.js';
@@ -120,12 +120,6 @@ function ranked(tried: readonly PlaceRow[], lines: ForecastLines) {
     );
   const rough = (place: FoundPlacement) => roughness.get(place) ?? 0;
   return tried.flat().sort((a, b) => byCost(a, b) || rough(a) - rough(b) || off(a) - off(b));
-}
-
-/** How much of a place is not judged: 0 nothing, 1 wood in the front's face, 2 a cut. */
-function unjudged({ leftOut }: FoundPlacement): 0 | 1 | 2 {
-  if (leftOut.length === 0) return 0;
-  return leftOut.every((part) => part === 'front') ? 1 : 2;
 }
 
 /** Places nearer than this to a better one are the same place to a maker, mm; x at least. */
