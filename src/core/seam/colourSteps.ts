@@ -29,8 +29,22 @@ export function colourSteps(
 
 type LabTriple = [number, number, number];
 
-/** Mean L*, a*, b* of each band on one side, by one walk from the line outwards. */
-function bandMeans(
+/** An edge takes part in many joints; what lies beside it is the same in all of them. */
+const known = new WeakMap<SeamWood, Map<string, LabTriple[]>>();
+
+/** Mean L*, a*, b* of each band on one side, worked out once for a piece of wood. */
+function bandMeans(...asked: Parameters<typeof readBandMeans>): LabTriple[] {
+  const [wood, ...place] = asked;
+  const key = place.join(' ');
+  const ofWood = known.get(wood) ?? new Map<string, LabTriple[]>();
+  known.set(wood, ofWood);
+  const means = ofWood.get(key) ?? readBandMeans(...asked);
+  ofWood.set(key, means);
+  return means;
+}
+
+/** By one walk from the line outwards. */
+function readBandMeans(
   wood: SeamWood,
   etaMm: number,
   side: -1 | 1,
