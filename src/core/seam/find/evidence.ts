@@ -60,9 +60,10 @@ export function evidence(maps: SeamMaps, scan: LineScan, scale: BoardScale): Flo
     const t2 = strength(standardised(maps, scan, scale.cues, channel), inverse);
     return t2.map((t) => (t < median ? 0 : (t - median) / tail));
   });
-  return scan.sum[cueIndex(maps, 'discord')].map((ratio, i) =>
+  const stepped = scan.sum[cueIndex(maps, 'stepped')];
+  return scan.sum[cueIndex(maps, 'strangers')].map((strangers, i) =>
     pooledSurprise(
-      discordSurprise(ratio, tilts),
+      discordSurprise(strangers, stepped[i], tilts),
       signed.map((s) => s[i]),
     ),
   );

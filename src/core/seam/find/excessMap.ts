@@ -10,28 +10,37 @@ const leastDiscord = 0.05;
 const freedom = 4;
 /** Share of the usual energy that a cell without lines is taken to have. */
 const energyFloor = 0.3;
+/** What two sides a little out of step have: so many times the usual discord, strangers at most. */
+const outOfStep = 2.5;
 /** The most that one cell may say for a joint: a joint speaks along its length. */
 const mostPerCell = 0.5;
 
+/** ln likelihood ratios per cell, index row * columns + column; they sum over a line. */
+export interface JointExcess {
+  readonly strangers: Float32Array;
+  readonly stepped: Float32Array;
+}
+
 /**
  * How much likelier the discord of every cell is at a joint than in the wood above and below it:
- * ln of the likelihood ratio of q = d / e under Student's law of scale 1 (two sides with nothing in
- * common) against scale D0, times the cell's witnesses. D0 is the discord 3.5 to 12 mm above or
+ * ln of the likelihood ratio of q = d / e under Student's law of scale m against scale D0, times the
+ * cell's witnesses. m = 1: two sides with nothing in common; m = min(1, 5 D0): the same lines, a
+ * little out of step. D0 is the discord 3.5 to 12 mm above or
  * below, whichever is more: how well lines can be carried here at all. Where they cannot (D0 near
  * 1: the middle of a cathedral) a cell says nothing either way.
  *
  * @param band cells of one band of spacings, index row * columns + column.
- * @returns ln likelihood ratio per cell; sums over a line.
  */
 export function excessMap(
   { edgeMm, d, e, crossed }: DiscordBand,
   columns: number,
   rowsPerMm: number,
-): Float32Array {
+): JointExcess {
   const rows = d.length / columns;
   const outer = Math.round(outerMm * rowsPerMm);
   const inner = Math.round(innerMm * rowsPerMm);
-  const out = new Float32Array(d.length);
+  const strangers = new Float32Array(d.length);
+  const stepped = new Float32Array(d.length);
   const sd = new Float64Array(rows + 1);
   const se = new Float64Array(rows + 1);
   for (let c = 0; c < columns; c++) {
@@ -57,10 +66,13 @@ export function excessMap(
       const i = y * columns + c;
       const ratio = (d[i] + floor * usual) / (e[i] + floor);
       const witnesses = crossed[i] / (witnessOverEdge * edgeMm);
-      out[i] = Math.min(mostPerCell, witnesses * (logLaw(ratio, 1) - logLaw(ratio, usual)));
+      const none = logLaw(ratio, usual);
+      const step = Math.min(1, outOfStep * usual);
+      strangers[i] = Math.min(mostPerCell, witnesses * (logLaw(ratio, 1) - none));
+      stepped[i] = Math.min(mostPerCell, witnesses * (logLaw(ratio, step) - none));
     }
   }
-  return out;
+  return { strangers, stepped };
 }
 
 /** ln of Student's law of a squared deviation with this scale, up to a constant. */

@@ -15,9 +15,9 @@ import { type GapSplit, splitAtGap } from './splitAtGap.js';
 import { maxTiltRad, type StrongestLine, strongestLine, usualTiltRad } from './strongestLine.js';
 
 /** A line is called a seam when the same board does as well by chance less often than this. */
-export const seamP = 0.003;
+export const seamP = 0.0003;
 /** The rest of an open gap's line is one line, made by one cut: less is asked of it. */
-const restP = 0.02;
+const restP = 0.1;
 const deepestCut = 8;
 /** Wood differs from its panel's mean by no more than this in log luminance (a factor of 2). */
 const woodContrast = 0.7;

@@ -85,6 +85,6 @@ function sumTilted(
   const least = region.col1 - region.col0;
   for (let r = 0; r < rows; r++) {
     if (counts[r] < least) out[r] = Number.NaN;
-    else if (cue.cue !== 'discord') out[r] /= counts[r];
+    else if (cue.cue !== 'strangers' && cue.cue !== 'stepped') out[r] /= counts[r];
   }
 }

@@ -9,8 +9,11 @@ import { ridgeMap } from './ridgeMap.js';
 
 /** One cue in cells of columnMm along the seam by 1 / rowsPerMm across: index row * columns + column. */
 export interface CueMap {
-  /** `discord` is a log likelihood ratio and sums over a line; the others are signed and averaged. */
-  readonly cue: 'discord' | 'ridge' | 'lightness' | 'a' | 'b';
+  /**
+   * `strangers` and `stepped` are log likelihood ratios (`excessMap`) and sum over a line; the others
+   * are signed and averaged.
+   */
+  readonly cue: 'strangers' | 'stepped' | 'ridge' | 'lightness' | 'a' | 'b';
   readonly value: Float32Array;
 }
 
@@ -56,7 +59,8 @@ export function seamMaps(
     columnMm,
     rowsPerMm: pxPerMm,
     cues: [
-      { cue: 'discord', value: excess[0].map((_, i) => excess.reduce((sum, e) => sum + e[i], 0)) },
+      { cue: 'strangers', value: summed(excess.map(({ strangers }) => strangers)) },
+      { cue: 'stepped', value: summed(excess.map(({ stepped }) => stepped)) },
       { cue: 'ridge', value: ridge },
       { cue: 'lightness', value: lightness },
       { cue: 'a', value: a },
@@ -64,3 +68,6 @@ export function seamMaps(
     ],
   };
 }
+
+const summed = ([first, ...rest]: readonly Float32Array[]): Float32Array =>
+  first.map((value, i) => rest.reduce((sum, band) => sum + band[i], value));

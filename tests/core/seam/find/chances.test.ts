@@ -78,8 +78,13 @@ describe('pooledSurprise', () => {
 
 describe('discordSurprise', () => {
   it('pays for every tilt that was tried, and is never below 0', () => {
-    expect(discordSurprise(4, 5) - discordSurprise(4, 50)).toBeCloseTo(Math.log(10), 9);
-    expect(discordSurprise(-30, 5)).toBe(0);
+    expect(discordSurprise(4, -9, 5) - discordSurprise(4, -9, 50)).toBeCloseTo(Math.log(10), 9);
+    expect(discordSurprise(-30, -20, 5)).toBe(0);
+  });
+
+  it('takes the reading that is less likely by chance', () => {
+    const both = discordSurprise(4, 5, 5);
+    expect(both).toBe(Math.max(discordSurprise(4, -99, 5), discordSurprise(-99, 5, 5)));
   });
 });
 

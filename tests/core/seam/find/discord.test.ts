@@ -27,10 +27,10 @@ function grating(angleRad: number, at: number, shiftMm: number): Plane {
 }
 
 /** Log likelihood ratio of every row, summed over its cells. */
-function rowRatios(plane: Plane): number[] {
+function rowRatios(plane: Plane, reading: 'strangers' | 'stepped' = 'strangers'): number[] {
   const columns = Math.floor(plane.width / columnPx);
   const bands = discordMap(plane, pxPerMm, carriedBlocks(plane, pxPerMm), columnPx, columns);
-  const excess = bands.map((band) => excessMap(band, columns, pxPerMm));
+  const excess = bands.map((band) => excessMap(band, columns, pxPerMm)[reading]);
   return Array.from({ length: plane.height }, (_, y) =>
     excess.reduce(
       (sum, e) => sum + e.subarray(y * columns, (y + 1) * columns).reduce((a, b) => a + b, 0),
@@ -42,9 +42,20 @@ function rowRatios(plane: Plane): number[] {
 describe('discord', () => {
   const steep = (20 * Math.PI) / 180;
 
-  it('speaks against a joint wherever lines run through', () => {
-    const ratios = rowRatios(grating(steep, 90, 0)).slice(24, -24);
-    expect(Math.max(...ratios)).toBeLessThan(0);
+  it.each(['strangers', 'stepped'] as const)(
+    'speaks against a joint wherever lines run through (%s)',
+    (reading) => {
+      const ratios = rowRatios(grating(steep, 90, 0), reading).slice(24, -24);
+      expect(Math.max(...ratios)).toBeLessThan(0);
+    },
+  );
+
+  it('knows lines a little out of step from strangers', () => {
+    const plane = grating(steep, 90, 0.3);
+    const top = (reading: 'strangers' | 'stepped') =>
+      Math.max(...rowRatios(plane, reading).slice(84, 97));
+    expect(top('strangers')).toBeLessThan(0);
+    expect(top('stepped')).toBeGreaterThan(top('strangers') + 1);
   });
 
   it('speaks for a joint where lines step by half a spacing, and only there', () => {

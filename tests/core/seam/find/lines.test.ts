@@ -13,10 +13,11 @@ import { gratingPlanes } from '../gratingJoint.js';
 function noisyMaps(strength: number, row: number, slope: number, seed: number): SeamMaps {
   const [columns, rows] = [40, 300];
   const random = createRandom(seed);
-  const names = ['discord', 'ridge', 'lightness', 'a', 'b'] as const;
+  const names = ['strangers', 'stepped', 'ridge', 'lightness', 'a', 'b'] as const;
   const cues = names.map((cue) => {
     // A cell's likelihood ratio is small and a little against a joint where there is none.
-    const [spread, middle] = cue === 'discord' ? [0.05, -0.02] : [1, 0];
+    const ratio = cue === 'strangers' || cue === 'stepped';
+    const [spread, middle] = ratio ? [0.05, -0.02] : [1, 0];
     const value = Float32Array.from(
       { length: columns * rows },
       () => middle + spread * random.normal(),
@@ -36,7 +37,7 @@ describe('lineScan', () => {
 
   it('adds a tilted line up where it lies', () => {
     const { sum, rows } = lineScan(maps, region, [-0.25, 0, 0.25]);
-    const ridge = sum[1]!;
+    const ridge = sum[2]!;
     let top = 0;
     ridge.forEach((v, i) => {
       if (v > ridge[top]! || Number.isNaN(ridge[top]!)) top = i;
@@ -48,13 +49,13 @@ describe('lineScan', () => {
 
   it('does not tell of lines that leave the region', () => {
     const { sum, rows } = lineScan(maps, region, [3]);
-    expect(sum[1]![0]).toBeNaN();
-    expect(sum[1]![rows >> 1]).not.toBeNaN();
+    expect(sum[2]![0]).toBeNaN();
+    expect(sum[2]![rows >> 1]).not.toBeNaN();
   });
 
   it('keeps clear of the edge all along', () => {
     const { sum } = lineScan(maps, region, [0.25], 24);
-    const told = [...sum[1]!.keys()].filter((i) => !Number.isNaN(sum[1]![i]!));
+    const told = [...sum[2]!.keys()].filter((i) => !Number.isNaN(sum[2]![i]!));
     // 40 columns at 0.25 rows each lean by 5 rows to either side of the middle.
     expect(Math.min(...told)).toBe(24 + 5);
     expect(Math.max(...told)).toBe(239 - 24 - 5);
