@@ -8,7 +8,8 @@ import { faceRingAngleAt } from '../../../src/core/rip/faceRingAngleAt.js';
 import { createBoard } from '../../../src/core/wood/createBoard.js';
 import { describeDepth } from '../../../src/report/forecast/describeDepth.js';
 
-const size = { widthMm: 220, heightMm: 140 };
+const size = { widthMm: 180, heightMm: 130 };
+const small = { widthMm: 120, heightMm: 90 };
 const wood = { ringWidthMm: 2, contrast: 1, setting: 'softwood' } as const;
 
 /** The model's own ring angle on the face at (x, y): between the normals of ring and face, deg. */
@@ -38,7 +39,7 @@ describe('planing where no ring angle is given', () => {
     const yMm = 40;
     const told = [3, 4].filter((seed) => {
       const imagined = { ...wood, seed, ringAngleDeg: 0 };
-      const photo = imagineFace(imagined, size, 4);
+      const photo = imagineFace(imagined, size, 3.5);
       const { depth } = forecastPanel(photo, { ...defaultForecastOptions, ripsMm: [yMm] });
       if (depth?.ringAngleDeg == null) {
         expect(depth?.notes.join(' ')).toMatch(/cannot tell/i);
@@ -58,7 +59,7 @@ describe('planing where no ring angle is given', () => {
   });
 
   it('cannot be told from even lines, and says how to tell', () => {
-    const photo = imagineFace({ ...wood, seed: 3, ringAngleDeg: 85 }, size, 4);
+    const photo = imagineFace({ ...wood, seed: 3, ringAngleDeg: 85 }, small, 3);
     const { depth } = forecastPanel(photo, { ...defaultForecastOptions, ripsMm: [40] });
     expect(depth?.ringAngleDeg).toBeNull();
     expect(depth?.largestMm).toBeNull();
@@ -74,7 +75,7 @@ describe('planing where no ring angle is given', () => {
   });
 
   it('goes by the angle that is given, with no error', () => {
-    const photo = imagineFace({ ...wood, seed: 3, ringAngleDeg: 0 }, size, 4);
+    const photo = imagineFace({ ...wood, seed: 3, ringAngleDeg: 0 }, small, 3);
     const options = { ...defaultForecastOptions, ripsMm: [40], ringAngleDeg: 30 };
     const { depth } = forecastPanel(photo, options);
     expect(depth).toMatchObject({ ringAngleFrom: 'given', ringAngleSeDeg: null });

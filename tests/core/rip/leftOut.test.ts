@@ -101,7 +101,7 @@ describe('a front and a knot that was left out', () => {
           if (i === 0 && clear > 0) expect(place.leftOut).toEqual([]);
         });
       }),
-      { numRuns: 6 },
+      { numRuns: 4 },
     );
   });
 
