@@ -34,7 +34,9 @@ export function lostResult(
   const sureWidth = weighed.lostSeMm <= leastSureMm;
   const sureSlide = weighed.slideSeMm <= leastSureSlideMm;
   const notes: string[] = [];
-  if (!sureWidth) {
+  if (!sureWidth && oneReading(weighed)) {
+    notes.push('The lines meet about equally well over a wide range of widths lost.');
+  } else if (!sureWidth) {
     notes.push(
       `The lines meet as well at a width of ${weighed.bestUnslidMm.toFixed(1)} mm lost and nothing ` +
         `slid as at ${weighed.best.lostMm.toFixed(1)} mm and a slide of ` +
@@ -60,9 +62,12 @@ export function lostResult(
 /** Readings closer than this are one reading, mm. */
 const sameReadingMm = 0.8;
 
+const oneReading = ({ best, bestUnslidMm }: LostWidth) =>
+  Math.abs(bestUnslidMm - best.lostMm) < sameReadingMm;
+
 /** The best reading with nothing slid and the best of all, where they differ. */
 function alternativesOf(weighed: LostWidth): Pick<SeamResult['lost'], 'alternatives'> {
-  if (Math.abs(weighed.bestUnslidMm - weighed.best.lostMm) < sameReadingMm) return {};
+  if (oneReading(weighed)) return {};
   return {
     alternatives: [
       { mm: weighed.bestUnslidMm, slideMm: 0 },
