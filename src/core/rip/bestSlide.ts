@@ -23,7 +23,7 @@ const reachOfAround = 3;
 /** Proposals this near to the picture's choice are the same valley, mm. */
 const sameValleyMm = 1.5;
 /** Visibilities that differ by less are alike. */
-const unseenV = 0.05;
+const unseenV = 0.2;
 
 /**
  * The slide within the spare length at which a joint costs least, by picture; of two alike the

@@ -7,25 +7,56 @@ export const colourBandsMm: readonly number[] = [2.6, 5.2, 10.5, 20, 30];
 /** The glue line and the lens blur are left out on each side of the line, mm. */
 const clearMm = 0.7;
 
+/** A step is followed over so many stretches to either side (a decimetre each way at 600 mm). */
+const alongStretches = 10;
+
+/** A stretch of a joint, mm along it. */
+export interface Stretch {
+  readonly fromMm: number;
+  readonly toMm: number;
+}
+
 /**
- * Colour difference (CIEDE2000) between the bands on the two sides of a joint, for each band width.
+ * Colour difference (CIEDE2000) between the bands on the two sides of a joint, for each stretch of
+ * it and each band width.
  *
- * @param a, b the wood and the line where each side ends. @param fromMm, toMm the stretch of the
- *   joint. @param slideMm how far side A has moved along it.
- * @returns one step per entry of `colourBandsMm`; a band cut off by the board's edge is as wide as
- *   the board allows.
+ * Colours are averaged over the neighbouring stretches before they are compared: between boards the
+ * step is the same all along and stays, the figure's own steps (a band of latewood that the line
+ * grazes) come and go and cancel. How far an eye follows an edge is an assumption.
+ *
+ * @param a, b the wood and the line where each side ends. @param slideMm how far side A has moved
+ *   along the joint.
+ * @returns per stretch one step per entry of `colourBandsMm`; a band cut off by the board's edge is
+ *   as wide as the board allows.
  */
 export function colourSteps(
   a: LineSide,
   b: LineSide,
-  fromMm: number,
-  toMm: number,
+  stretches: readonly Stretch[],
   slideMm: number,
-): number[] {
-  const above = bandMeans(a.wood, a.etaMm, -1, fromMm - slideMm, toMm - slideMm);
-  const below = bandMeans(b.wood, b.etaMm, 1, fromMm, toMm);
-  return colourBandsMm.map((_, k) => ciede2000(above[k], below[k]));
+): number[][] {
+  const above = stretches.map(({ fromMm, toMm }) =>
+    bandMeans(a.wood, a.etaMm, -1, fromMm - slideMm, toMm - slideMm),
+  );
+  const below = stretches.map(({ fromMm, toMm }) => bandMeans(b.wood, b.etaMm, 1, fromMm, toMm));
+  const { plane, pxPerMm } = a.wood.lab[0];
+  // Where side A has been slid away there is nothing beside B to compare it with.
+  const beside = stretches.map(
+    ({ fromMm, toMm }) => fromMm >= slideMm && toMm - slideMm <= plane.width / pxPerMm + 1,
+  );
+  return stretches.map((_, k) => {
+    const near = (side: readonly LabTriple[][], band: number) => {
+      const steady = side.filter((_, i) => beside[i] && Math.abs(i - k) <= alongStretches);
+      return meanColour((steady.length > 0 ? steady : [side[k]]).map((bands) => bands[band]));
+    };
+    return colourBandsMm.map((_, band) => ciede2000(near(above, band), near(below, band)));
+  });
 }
+
+const meanColour = (colours: readonly LabTriple[]): LabTriple => {
+  const mean = (k: number) => colours.reduce((sum, c) => sum + c[k], 0) / colours.length;
+  return [mean(0), mean(1), mean(2)];
+};
 
 type LabTriple = [number, number, number];
 

@@ -65,10 +65,13 @@ export function jointMeasures(
   const lengthMm = samples * profileA.stepMm;
   const count = Math.max(1, Math.round(lengthMm / windowMm));
   const bandsAt = bandReader(profileA.value, profileB.value, u);
-  const windows = Array.from({ length: count }, (_, k) => {
-    const from = (k * lengthMm) / count;
-    const to = ((k + 1) * lengthMm) / count;
-    const atMm = (from + to) / 2;
+  const stretches = Array.from({ length: count }, (_, k) => ({
+    fromMm: (k * lengthMm) / count,
+    toMm: ((k + 1) * lengthMm) / count,
+  }));
+  const steps = colourSteps(a, b, stretches, slideMm);
+  const windows = stretches.map(({ fromMm, toMm }, k) => {
+    const atMm = (fromMm + toMm) / 2;
     const i =
       Math.min(fieldA.angleRad.length, fieldB.angleRad.length, 1 + atMm / fieldA.stepMm) - 1;
     const n = Math.min(u.length - 1, (atMm / profileA.stepMm) | 0);
@@ -78,8 +81,8 @@ export function jointMeasures(
       angleBRad: fieldB.angleRad[i | 0],
       angleSeRad: Math.hypot(fieldA.angleSeRad[i | 0], fieldB.angleSeRad[i | 0]),
       bands: bandsAt(u[n]),
-      colourDeltaE: colourSteps(a, b, from, to, slideMm),
-      ridge: seen ? glueRidge(a.wood.strip, a.etaMm, from, to) : { areaMm: 0, peak: 0 },
+      colourDeltaE: steps[k],
+      ridge: seen ? glueRidge(a.wood.strip, a.etaMm, fromMm, toMm) : { areaMm: 0, peak: 0 },
     };
   });
   return { etaMm: a.etaMm, windowMm, windows, fieldA, fieldB, profileA, profileB, u };

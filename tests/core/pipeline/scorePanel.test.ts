@@ -123,7 +123,7 @@ describe('facts of the trade', () => {
   it('two softwood boards of different colour: the joint is found within 1 mm', () => {
     const board = (seed: number) => ({ seed, setting: 'softwood', cut: 'flatsawn' }) as const;
     const panel = mixedBoardsPanel({
-      widthMm: 240,
+      widthMm: 400,
       boards: [
         { board: board(31), heightMm: 52 },
         { board: board(32), heightMm: 60, colourShift: { dL: -6, da: 2, db: 3 } },
