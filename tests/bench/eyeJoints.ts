@@ -67,7 +67,7 @@ export async function realJoints(files: readonly string[], upright: boolean): Pr
       .raw()
       .toBuffer({ resolveWithObject: true });
     const random = createRandom(firstSeed);
-    for (const strip of [0, 13, 13, 0, 12]) {
+    for (const [place, strip] of [0, 13, 13, 0, 12].entries()) {
       if (info.width < width || info.height < height + strip) continue;
       const left = random.integer(info.width - width + 1);
       const top = random.integer(info.height - height - strip + 1);
@@ -81,7 +81,7 @@ export async function realJoints(files: readonly string[], upright: boolean): Pr
       const image = { width, height, data: new Uint8Array(Buffer.concat(rows)) };
       const y = eyeSize.heightMm / 2;
       out.push({
-        what: `${join(file).split('/').pop()}, ${strip > 0 ? `${strip} px cut out` : 'uncut'}`,
+        what: `${join(file).split('/').pop()}, place ${place + 1}, ${strip > 0 ? `${strip} px cut out` : 'uncut'}`,
         photo: photoOf(image, 4),
         line: { x1Mm: 0, y1Mm: y, x2Mm: eyeSize.widthMm, y2Mm: y },
       });

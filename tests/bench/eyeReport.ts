@@ -30,7 +30,7 @@ export function eyeReport(rows: readonly EyeRow[]): string {
     );
   return `# V against the eye
 
-Written by \`npm run bench:eye -- --compare\`. 24 joints, drawn and real, at life size for 600 mm on a
+Written by \`npm run bench:eye -- --compare\`. ${rows.length} joints, drawn and real, at life size for 600 mm on a
 screen of 96 px to the inch, in random order and without V (\`npm run bench:eye\` draws the sheets into
 out/eye). Marks, 0 nothing there to 10 jumps out, were given before V was read and are kept in
 eye-marks.json. One looker, not a person at a bench: a first check of the order, no calibration.
