@@ -1,9 +1,8 @@
 import type { ArrangedBoard, ArrangeResult } from '../../core/results/arrangeResult.js';
 import { escapeXml } from '../draw/escapeXml.js';
-import { fontFamily } from '../draw/fontFamily.js';
 import { hatchPattern } from '../draw/hatchPattern.js';
 import { joinPieces } from '../draw/joinPieces.js';
-import { paint } from '../draw/paint.js';
+import { pictureSvg } from '../draw/pictureSvg.js';
 import type { Piece } from '../draw/piece.js';
 import { px } from '../draw/px.js';
 import type { Theme } from '../draw/theme.js';
@@ -62,9 +61,7 @@ export function arrangePicture(result: ArrangeResult, drawing: ArrangeDrawing): 
     below.piece,
   ]);
   const [widthPx, heightPx] = [frame.widthPx, below.bottomPx + frame.marginPx / 2];
-  const box = `viewBox="0 0 ${px(widthPx)} ${px(heightPx)}" width="${px(widthPx)}" height="${px(heightPx)}"`;
-  const paper = `<rect width="100%" height="100%" ${paint(theme, 'fill', 'paper')}/>`;
-  const svg = `<svg xmlns="http://www.w3.org/2000/svg" ${box} role="img" aria-label="${escapeXml(headline)}" font-family="${fontFamily}"><defs>${hatchPattern(hatchId)}</defs>${paper}${all.svg}</svg>`;
+  const svg = pictureSvg({ widthPx, heightPx }, headline, hatchPattern(hatchId), all.svg, theme);
   return { svg, widthPx, heightPx, labels: all.labels, panel: frame.panel };
 }
 

@@ -1,11 +1,9 @@
 import type { ComparedCandidate, CompareResult } from '../../core/results/compareResult.js';
-import { escapeXml } from '../draw/escapeXml.js';
-import { fontFamily } from '../draw/fontFamily.js';
 import { hatchPattern } from '../draw/hatchPattern.js';
 import { joinPieces } from '../draw/joinPieces.js';
 import { paint } from '../draw/paint.js';
+import { pictureSvg } from '../draw/pictureSvg.js';
 import type { Piece } from '../draw/piece.js';
-import { px } from '../draw/px.js';
 import { textPiece } from '../draw/textPiece.js';
 import type { Theme } from '../draw/theme.js';
 import { themes } from '../draw/themes.js';
@@ -71,9 +69,7 @@ export function comparePicture(result: CompareResult, drawing: CompareDrawing): 
   const legend = scaleLegend(y - 8, frame, wishes, theme, hatchId);
   const all = joinPieces([...pieces, legend.piece]);
   const [widthPx, heightPx] = [frame.widthPx, legend.bottomPx + frame.marginPx / 2];
-  const box = `viewBox="0 0 ${px(widthPx)} ${px(heightPx)}" width="${px(widthPx)}" height="${px(heightPx)}"`;
-  const paper = `<rect width="100%" height="100%" ${paint(theme, 'fill', 'paper')}/>`;
-  const svg = `<svg xmlns="http://www.w3.org/2000/svg" ${box} role="img" aria-label="${escapeXml(headline)}" font-family="${fontFamily}"><defs>${hatchPattern(hatchId)}</defs>${paper}${all.svg}</svg>`;
+  const svg = pictureSvg({ widthPx, heightPx }, headline, hatchPattern(hatchId), all.svg, theme);
   return { svg, widthPx, labels: all.labels };
 }
 

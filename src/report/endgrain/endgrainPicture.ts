@@ -1,11 +1,8 @@
 import type { EndgrainResult } from '../../core/results/endgrainResult.js';
 import type { Box } from '../draw/box.js';
-import { escapeXml } from '../draw/escapeXml.js';
-import { fontFamily } from '../draw/fontFamily.js';
 import { joinPieces } from '../draw/joinPieces.js';
-import { paint } from '../draw/paint.js';
+import { pictureSvg } from '../draw/pictureSvg.js';
 import type { Label, Piece } from '../draw/piece.js';
-import { px } from '../draw/px.js';
 import { themes } from '../draw/themes.js';
 import { titlePiece } from '../draw/titlePiece.js';
 import { lengthRule } from '../score/lengthRule.js';
@@ -63,9 +60,7 @@ export function endgrainPicture(result: EndgrainResult, drawing: EndgrainDrawing
   const all = joinPieces(pieces);
   const heightPx = y + frame.marginPx / 2;
   const { widthPx } = frame;
-  const size = `viewBox="0 0 ${px(widthPx)} ${px(heightPx)}" width="${px(widthPx)}" height="${px(heightPx)}"`;
-  const paper = `<rect width="100%" height="100%" ${paint(theme, 'fill', 'paper')}/>`;
-  const svg = `<svg xmlns="http://www.w3.org/2000/svg" ${size} role="img" aria-label="${escapeXml(headline)}" font-family="${fontFamily}"><defs>${cutPatterns(prefix)}</defs>${paper}${all.svg}</svg>`;
+  const svg = pictureSvg({ widthPx, heightPx }, headline, cutPatterns(prefix), all.svg, theme);
   return { svg, widthPx, heightPx, labels: all.labels, panel: frame.panel };
 }
 

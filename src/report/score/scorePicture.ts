@@ -1,12 +1,10 @@
 import type { ScoreResult } from '../../core/results/scoreResult.js';
 import type { Box } from '../draw/box.js';
-import { escapeXml } from '../draw/escapeXml.js';
-import { fontFamily } from '../draw/fontFamily.js';
 import { hatchPattern } from '../draw/hatchPattern.js';
 import { joinPieces } from '../draw/joinPieces.js';
 import { paint } from '../draw/paint.js';
+import { pictureSvg } from '../draw/pictureSvg.js';
 import type { Label, Piece } from '../draw/piece.js';
-import { px } from '../draw/px.js';
 import { textPiece } from '../draw/textPiece.js';
 import type { Theme } from '../draw/theme.js';
 import { themes } from '../draw/themes.js';
@@ -64,9 +62,7 @@ export function scorePicture(result: ScoreResult, drawing: ScoreDrawing): ScoreP
     below.piece,
   ]);
   const heightPx = below.bottomPx + frame.marginPx / 2;
-  const size = `viewBox="0 0 ${px(widthPx)} ${px(heightPx)}" width="${px(widthPx)}" height="${px(heightPx)}"`;
-  const paper = `<rect width="100%" height="100%" ${paint(theme, 'fill', 'paper')}/>`;
-  const svg = `<svg xmlns="http://www.w3.org/2000/svg" ${size} role="img" aria-label="${escapeXml(headline)}" font-family="${fontFamily}"><defs>${hatchPattern(hatchId)}</defs>${paper}${all.svg}</svg>`;
+  const svg = pictureSvg({ widthPx, heightPx }, headline, hatchPattern(hatchId), all.svg, theme);
   return { svg, widthPx, heightPx, labels: all.labels, panel: frame.panel };
 }
 
