@@ -32,10 +32,21 @@ const debian = [
   ],
 ] as const;
 
-/** Continuous wood to cut; `upright` grain is turned to run along x. */
-const whole = [
+/** Continuous wood to cut; `upright` grain is turned to run along x, rows above `clearOfPx` left out. */
+const whole: readonly {
+  readonly file: string;
+  readonly upright: boolean;
+  readonly clearOfPx?: number;
+  readonly from: string;
+}[] = [
   { file: join(shared, 'oak-veneer-no-joint.jpg'), upright: true, from: 'the shared photos' },
-  { file: join(fetched, 'wood_01.jpg'), upright: false, from: "Debian's libelementary-data" },
+  {
+    file: join(fetched, 'wood_01.jpg'),
+    upright: true,
+    // A glued panel: its left board ends at a joint, 300 px from the left.
+    clearOfPx: 310,
+    from: "Debian's libelementary-data",
+  },
   {
     file: join(fetched, 'american_walnut_crown_cut_basecolor.png'),
     upright: false,
@@ -51,6 +62,7 @@ const jointed = [
     joints: [113, 227, 341, 454, 568, 682, 796, 909],
   },
   { file: join(shared, 'softwood-rows.jpg'), upright: false, joints: [137, 258, 383] },
+  { file: join(fetched, 'wood_01.jpg'), upright: true, joints: [300] },
 ];
 
 /** Real texture, known kerf: a strip cut out of continuous wood, beside the same wood not cut. */
@@ -58,12 +70,13 @@ export async function accuracyReal(places: number) {
   const rows: AccuracyRow[] = [];
   const notes: string[] = [];
   for (const [from, path, name] of debian) fetchDebianFile(from, path, join(fetched, name));
-  for (const { file, upright, from } of whole) {
+  for (const { file, upright, clearOfPx = 0, from } of whole) {
     if (!existsSync(file)) {
       notes.push(`Not measured: ${file} is absent (it comes from ${from}).`);
       continue;
     }
-    rows.push(...cutRows(file.split('/').pop() ?? file, await load(file, upright), places));
+    const image = withoutRows(await load(file, upright), 0, clearOfPx);
+    rows.push(...cutRows(file.split('/').pop() ?? file, image, places));
   }
   for (const { file, upright, joints } of jointed) {
     if (!existsSync(file)) {
