@@ -44,19 +44,38 @@ export function colourSteps(
   const beside = stretches.map(
     ({ fromMm, toMm }) => fromMm >= slideMm && toMm - slideMm <= plane.width / pxPerMm + 1,
   );
+  const steady = [above, below].map((side) => steadySums(side, beside));
   return stretches.map((_, k) => {
-    const near = (side: readonly LabTriple[][], band: number) => {
-      const steady = side.filter((_, i) => beside[i] && Math.abs(i - k) <= alongStretches);
-      return meanColour((steady.length > 0 ? steady : [side[k]]).map((bands) => bands[band]));
-    };
-    return colourBandsMm.map((_, band) => ciede2000(near(above, band), near(below, band)));
+    const from = Math.max(0, k - alongStretches);
+    const to = Math.min(stretches.length, k + alongStretches + 1);
+    return colourBandsMm.map((_, band) => {
+      const [a, b] = steady.map((sums, side) => {
+        const count = sums[to].count - sums[from].count;
+        if (count === 0) return (side === 0 ? above : below)[k][band];
+        const mean = (c: number) => (sums[to].lab[band][c] - sums[from].lab[band][c]) / count;
+        return [mean(0), mean(1), mean(2)] as const;
+      });
+      return ciede2000(a, b);
+    });
   });
 }
 
-const meanColour = (colours: readonly LabTriple[]): LabTriple => {
-  const mean = (k: number) => colours.reduce((sum, c) => sum + c[k], 0) / colours.length;
-  return [mean(0), mean(1), mean(2)];
-};
+/** Colours summed over the stretches that count, up to every one. */
+function steadySums(side: readonly LabTriple[][], counts: readonly boolean[]) {
+  let [count, lab] = [0, colourBandsMm.map((): LabTriple => [0, 0, 0])];
+  const sums = [{ count, lab }];
+  side.forEach((bands, i) => {
+    if (counts[i]) {
+      count++;
+      lab = lab.map((sum, band): LabTriple => {
+        const [l, a, b] = bands[band];
+        return [sum[0] + l, sum[1] + a, sum[2] + b];
+      });
+    }
+    sums.push({ count, lab });
+  });
+  return sums;
+}
 
 type LabTriple = [number, number, number];
 
