@@ -38,36 +38,37 @@ function crossings(frame: SeamFrame, others: readonly LineMm[]): number[] {
 
 /** Painted columns have no grain: their gradient products count nothing. */
 function unread(blocks: BlockTensor, reachAMm: number, sides: Sides): BlockTensor {
-  const { width, height, stepMm } = blocks;
-  const seamRow = Math.round(reachAMm / stepMm);
-  sides.forEach((spans, k) => {
-    const [top, bottom] = k === 0 ? [0, seamRow] : [seamRow, height];
-    for (const { fromMm, toMm } of spans) {
-      const from = Math.max(0, Math.floor(fromMm / stepMm));
-      const to = Math.min(width, Math.ceil(toMm / stepMm));
-      for (let j = top; j < bottom; j++) {
-        for (const plane of [blocks.jxx, blocks.jxy, blocks.jyy]) {
-          plane.fill(0, j * width + from, j * width + to);
-        }
-      }
-    }
-  });
+  for (const { row, from, to } of darkRuns(blocks, 1 / blocks.stepMm, reachAMm, sides)) {
+    for (const plane of [blocks.jxx, blocks.jxy, blocks.jyy]) plane.fill(0, row + from, row + to);
+  }
   return blocks;
 }
 
 function paintedOver(strip: SeamStrip, sides: Sides): SeamStrip {
   const { width, height } = strip.plane;
   const data = strip.plane.data.slice();
-  const seamRow = Math.round(strip.reachAMm * strip.pxPerMm);
-  sides.forEach((spans, k) => {
+  for (const { row, from, to } of darkRuns(strip.plane, strip.pxPerMm, strip.reachAMm, sides)) {
+    fill(data, row, from, to, width);
+  }
+  return { ...strip, plane: { width, height, data } };
+}
+
+/** Columns from..to of every row of a side's dark spans; `row` is where the row begins. */
+function* darkRuns(
+  { width, height }: { readonly width: number; readonly height: number },
+  perMm: number,
+  reachAMm: number,
+  sides: Sides,
+) {
+  const seamRow = Math.round(reachAMm * perMm);
+  for (const [k, spans] of sides.entries()) {
     const [top, bottom] = k === 0 ? [0, seamRow] : [seamRow, height];
     for (const { fromMm, toMm } of spans) {
-      const from = Math.max(0, Math.floor(fromMm * strip.pxPerMm));
-      const to = Math.min(width, Math.ceil(toMm * strip.pxPerMm));
-      for (let j = top; j < bottom; j++) fill(data, j * width, from, to, width);
+      const from = Math.max(0, Math.floor(fromMm * perMm));
+      const to = Math.min(width, Math.ceil(toMm * perMm));
+      for (let j = top; j < bottom; j++) yield { row: j * width, from, to };
     }
-  });
-  return { ...strip, plane: { width, height, data } };
+  }
 }
 
 /** Columns from..to of one row, drawn straight from the wood on their left to that on their right. */

@@ -5,9 +5,9 @@ import { type SeamWood, sideBlocks } from './seamWood.js';
 /** A line this dark and wide is no glue. */
 const openContrast = 0.5;
 const openWidthMm = 0.4;
-/** Rows darker than the wood by this in log luminance belong to a gap, no farther than this from it. */
-const darkContrast = 0.3;
-const farthestMm = 6;
+/** Wood darker than usual by this in log luminance belongs to a gap, no farther than this from its line. */
+export const darkContrast = 0.3;
+export const farthestMm = 6;
 /** Blur of the lens beside the dark, mm. */
 const blurMm = 0.3;
 

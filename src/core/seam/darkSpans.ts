@@ -1,9 +1,6 @@
+import { darkContrast, farthestMm } from './closedGap.js';
 import type { SeamStrip } from './seamStrip.js';
 
-/** Columns darker than the wood by this in log luminance belong to a gap. */
-const darkContrast = 0.3;
-/** No farther than this from where the other joint crosses, or from the seam's ends, mm. */
-const farthestMm = 6;
 /** Wood beside the seam by which a column is judged, mm deep. */
 const deepMm = 12;
 /** Blur of the lens and lean of the other joint beside its dark, mm. */

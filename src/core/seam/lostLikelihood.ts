@@ -56,10 +56,9 @@ export function meeting(
   open: Float64Array,
   usualDiscord: number,
 ): Meeting {
-  const { a, weight, witnesses } = profiles;
+  const { a, weight, witnesses, variance: total } = profiles;
   const whole = Math.floor(slideSteps);
   const part = slideSteps - whole;
-  const total = variance(profiles);
   let [log, met, rr, aa, bb] = [0, 0, 0, 0, 0];
   for (let i = Math.max(0, -whole); i < Math.min(a.length, a.length - 1 - whole); i++) {
     const va = a[i + whole] + part * (a[i + whole + 1] - a[i + whole]);
@@ -78,13 +77,4 @@ export function meeting(
     logLikelihood: log,
     discord: met < 0.5 * witnesses ? Number.NaN : rr / (aa + bb + 1e-12),
   };
-}
-
-/** Variance of both sides together: what the difference of unrelated edges would have. */
-function variance({ a, b, weight, witnesses }: LostProfiles): number {
-  let sum = 0;
-  weight.forEach((w, i) => {
-    if (w > 0) sum += w * (a[i] ** 2 + b[i] ** 2);
-  });
-  return sum / Math.max(1e-9, witnesses) + 1e-12;
 }

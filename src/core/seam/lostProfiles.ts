@@ -8,6 +8,8 @@ export interface LostProfiles {
   /** Witnesses per sample: wood crossed across the grain over what counts as a new witness. */
   readonly weight: Float64Array;
   readonly witnesses: number;
+  /** Of both sides together: what the squared difference of unrelated edges would have. */
+  readonly variance: number;
 }
 
 /** Two samples become one: 0.5 mm. */
@@ -43,7 +45,13 @@ export function lostProfiles(line: LineMeasures, spacingMm: number): LostProfile
     const crossed = across[i] - (i > 0 ? across[i - 1] : 0);
     return Number.isNaN(value + b[i]) ? 0 : Math.min(1, crossed / witnessMm);
   });
-  return { stepMm, a, b, weight, witnesses: weight.reduce((sum, w) => sum + w, 0) };
+  const witnesses = weight.reduce((sum, w) => sum + w, 0);
+  let squares = 0;
+  weight.forEach((w, i) => {
+    if (w > 0) squares += w * (a[i] ** 2 + b[i] ** 2);
+  });
+  const variance = squares / Math.max(1e-9, witnesses) + 1e-12;
+  return { stepMm, a, b, weight, witnesses, variance };
 }
 
 /** Values less their mean over reachMm of wood across the grain to either side; NaN stays NaN. */

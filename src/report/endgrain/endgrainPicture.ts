@@ -1,14 +1,14 @@
 import type { EndgrainResult } from '../../core/results/endgrainResult.js';
-import type { Box } from '../draw/box.js';
 import { joinPieces } from '../draw/joinPieces.js';
 import { pictureSvg } from '../draw/pictureSvg.js';
-import type { Label, Piece } from '../draw/piece.js';
+import type { Piece } from '../draw/piece.js';
 import { themes } from '../draw/themes.js';
 import { titlePiece } from '../draw/titlePiece.js';
 import { lengthRule } from '../score/lengthRule.js';
 import { panelPhoto } from '../score/panelPhoto.js';
 import type { ScoreDrawing } from '../score/scoreDrawing.js';
 import { scoreFrame } from '../score/scoreFrame.js';
+import type { ScorePicture } from '../score/scorePicture.js';
 import { angleStrip } from './angleStrip.js';
 import { cutLegend, cutPatterns } from './cutLegend.js';
 import { describeEndgrain } from './describeEndgrain.js';
@@ -20,20 +20,11 @@ export type EndgrainDrawing = Pick<
   'units' | 'denominator' | 'photoHref' | 'photoId' | 'widthPx' | 'theme' | 'headline' | 'idPrefix'
 >;
 
-/** An end's picture with its size and where its words stand. */
-export interface EndgrainPicture {
-  readonly svg: string;
-  readonly widthPx: number;
-  readonly heightPx: number;
-  readonly labels: readonly Label[];
-  readonly panel: Box;
-}
-
 /**
  * The end as one SVG: the answer as a sentence, the photo with rings and pith drawn on it, and
  * under it, at the same x, the ring angle across the width in the colours of its cut.
  */
-export function endgrainPicture(result: EndgrainResult, drawing: EndgrainDrawing): EndgrainPicture {
+export function endgrainPicture(result: EndgrainResult, drawing: EndgrainDrawing): ScorePicture {
   const wantedPx = Math.min(2400, Math.max(320, drawing.widthPx ?? 1160));
   const theme = themes[drawing.theme ?? 'bright'];
   const prefix = drawing.idPrefix ?? 'end';

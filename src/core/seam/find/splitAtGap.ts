@@ -49,8 +49,12 @@ export function splitAtGap(
       .filter((gap) => Math.abs(yAt((gap.x1Mm + gap.x2Mm) / 2) - middleOf(gap)) <= collinearMm)
       .sort((a, b) => a.x1Mm - b.x1Mm);
     const maps = kind === 'rip' ? along : across;
+    const asked = new Map<number, ReturnType<typeof jointAlong>>();
     const jointOf = ([x0, x1]: readonly [number, number]) => {
-      const joint = jointAlong(maps, { ...own, x0, x1 }, yAt);
+      // What lies between two gaps is asked for once more when it is no joint of theirs.
+      const known = asked.get(x0);
+      const joint = known === undefined ? jointAlong(maps, { ...own, x0, x1 }, yAt) : known;
+      asked.set(x0, joint);
       return joint && joint.p <= least ? joint : null;
     };
     const open = joined(row, own, (stretch) => jointOf(stretch) !== null);
