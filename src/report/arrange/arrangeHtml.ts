@@ -1,7 +1,7 @@
 import type { ArrangeResult } from '../../core/results/arrangeResult.js';
-import { escapeXml } from '../draw/escapeXml.js';
 import { fractionsHtml } from '../html/fractionsHtml.js';
 import { htmlPage } from '../html/htmlPage.js';
+import { photoStore } from '../html/photoStore.js';
 import type { LengthUnits } from '../words/lengthUnits.js';
 import { placeText } from '../words/placeText.js';
 import { viewingDistanceText } from '../words/viewingDistanceText.js';
@@ -39,7 +39,7 @@ export function arrangeHtml(result: ArrangeResult, page: ArrangePage): string {
   ];
   const body = [
     `<h1>${fractionsHtml(headlineOfArrange(result))}</h1>`,
-    photoStore(page.photoHrefs),
+    photoStore(...page.photoHrefs.map((href, i): [string, string] => [`${photoId}${i + 1}`, href])),
     ...figures(result, page),
     `<h2>From the top down</h2>${list(lines, 'ol', 'seams')}`,
     conflicts.length > 0
@@ -52,15 +52,6 @@ export function arrangeHtml(result: ArrangeResult, page: ArrangePage): string {
     `<h2>What this rests on</h2>${list(rests, 'ul', 'plain')}`,
   ];
   return htmlPage({ title: 'Boards in order', body: body.join('') });
-}
-
-/** Every photograph once, for the three drawings to use. */
-function photoStore(hrefs: readonly string[]): string {
-  const images = hrefs.map(
-    (href, i) =>
-      `<image id="${photoId}${i + 1}" href="${escapeXml(href)}" width="1" height="1" preserveAspectRatio="none"/>`,
-  );
-  return `<svg class="photo-store" aria-hidden="true"><defs>${images.join('')}</defs></svg>`;
 }
 
 function figures(result: ArrangeResult, page: ArrangePage): string[] {

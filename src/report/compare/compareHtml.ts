@@ -1,7 +1,7 @@
 import type { ComparedCandidate, CompareResult } from '../../core/results/compareResult.js';
-import { escapeXml } from '../draw/escapeXml.js';
 import { fractionsHtml } from '../html/fractionsHtml.js';
 import { htmlPage } from '../html/htmlPage.js';
+import { photoStore } from '../html/photoStore.js';
 import { pictureTable } from '../html/pictureTable.js';
 import type { LengthUnits } from '../words/lengthUnits.js';
 import { photoName } from '../words/photoName.js';
@@ -47,7 +47,7 @@ export function compareHtml(result: CompareResult, page: ComparePage): string {
   ];
   const body = [
     `<h1>${fractionsHtml(headlineOfCompare(result))}</h1>`,
-    photoStore(page.photoHrefs),
+    photoStore(...page.photoHrefs.map((href, i): [string, string] => [`${photoId}${i + 1}`, href])),
     ...figures(result, page),
     `<h2>Side by side</h2>${pictureTable(['How it would look', 'What decides', 'How it is sawn', 'Seasonal gap'], rows)}`,
     `<h2>What this rests on</h2><ul class="plain">${rests.map((item) => `<li>${fractionsHtml(item)}</li>`).join('')}</ul>`,
@@ -63,15 +63,6 @@ function notesOf(candidates: readonly ComparedCandidate[]): string[] {
     if (of.length === candidates.length) return note;
     return `${of.map(({ photo }) => photoName(photo)).join(', ')}: ${note}`;
   });
-}
-
-/** Every face once, for the three drawings to use. */
-function photoStore(hrefs: readonly string[]): string {
-  const images = hrefs.map(
-    (href, i) =>
-      `<image id="${photoId}${i + 1}" href="${escapeXml(href)}" width="1" height="1" preserveAspectRatio="none"/>`,
-  );
-  return `<svg class="photo-store" aria-hidden="true"><defs>${images.join('')}</defs></svg>`;
 }
 
 function figures(result: CompareResult, page: ComparePage): string[] {

@@ -1,7 +1,7 @@
 import type { EndgrainResult } from '../../core/results/endgrainResult.js';
-import { escapeXml } from '../draw/escapeXml.js';
 import { fractionsHtml } from '../html/fractionsHtml.js';
 import { htmlPage } from '../html/htmlPage.js';
+import { photoStore } from '../html/photoStore.js';
 import { placeText } from '../words/placeText.js';
 import { describeEndgrain } from './describeEndgrain.js';
 import { type EndgrainDrawing, endgrainPicture } from './endgrainPicture.js';
@@ -22,7 +22,7 @@ export function endgrainHtml(
   ];
   const body = [
     `<h1>${fractionsHtml(headline)}</h1>`,
-    page.photoHref ? photoStore(page.photoHref) : '',
+    page.photoHref ? photoStore([photoId, page.photoHref]) : '',
     ...figures(result, page),
     list(told),
     result.ringAngle.length > 0
@@ -37,11 +37,6 @@ const list = (items: readonly string[]) =>
   items.length === 0
     ? ''
     : `<ul class="plain">${items.map((item) => `<li>${fractionsHtml(item)}</li>`).join('')}</ul>`;
-
-/** The photograph once, for the three drawings to use. */
-function photoStore(photoHref: string): string {
-  return `<svg class="photo-store" aria-hidden="true"><defs><image id="${photoId}" href="${escapeXml(photoHref)}" width="1" height="1" preserveAspectRatio="none"/></defs></svg>`;
-}
 
 function figures(
   result: EndgrainResult,

@@ -1,7 +1,7 @@
 import type { ForecastResult } from '../../core/results/forecastResult.js';
-import { escapeXml } from '../draw/escapeXml.js';
 import { fractionsHtml } from '../html/fractionsHtml.js';
 import { htmlPage } from '../html/htmlPage.js';
+import { photoStore } from '../html/photoStore.js';
 import { wipeBlock } from '../html/wipeBlock.js';
 import { scorePicture } from '../score/scorePicture.js';
 import type { LengthUnits } from '../words/lengthUnits.js';
@@ -45,8 +45,8 @@ export function forecastHtml(result: ForecastResult, page: ForecastPage): string
   ];
   const body = [
     `<h1>${fractionsHtml(headlineOfForecast(result, page))}</h1>`,
-    photoStore('uncut-photo', page.photoHref),
-    page.regluedHref ? photoStore('reglued-photo', page.regluedHref) : '',
+    photoStore(['uncut-photo', page.photoHref]),
+    page.regluedHref ? photoStore(['reglued-photo', page.regluedHref]) : '',
     section('Glued up again', gluedUp(result, page)),
     section(
       'What every rip would cost',
@@ -96,11 +96,6 @@ function gluedUp(result: ForecastResult, page: ForecastPage): string {
 
 const revealText =
   'The dark lines round the front are its reveal and the saw’s kerf, meant to be seen. Judged is whether the grain runs on across them.';
-
-/** A photograph once, for all drawings of it to use. */
-function photoStore(id: string, href: string): string {
-  return `<svg class="photo-store" aria-hidden="true"><defs><image id="${id}" href="${escapeXml(href)}" width="1" height="1" preserveAspectRatio="none"/></defs></svg>`;
-}
 
 /** A drawing made anew for desk, tablet and phone. */
 function figures(

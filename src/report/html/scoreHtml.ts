@@ -1,11 +1,11 @@
 import type { ScoreResult } from '../../core/results/scoreResult.js';
-import { escapeXml } from '../draw/escapeXml.js';
 import type { ScoreDrawing } from '../score/scoreDrawing.js';
 import { scorePicture } from '../score/scorePicture.js';
 import { describeScore } from '../words/describeScore.js';
 import { placeSeams } from '../words/placeSeams.js';
 import { fractionsHtml } from './fractionsHtml.js';
 import { htmlPage } from './htmlPage.js';
+import { photoStore } from './photoStore.js';
 import { restsOn } from './restsOn.js';
 import { scoreNumbers } from './scoreNumbers.js';
 
@@ -32,7 +32,7 @@ export function scoreHtml(result: ScoreResult, page: ScorePage): string {
   const seamLines = lines.slice(0, placed.length);
   const body = [
     `<h1>${fractionsHtml(headline)}</h1>`,
-    photoHref ? photoStore(photoHref) : '',
+    photoHref ? photoStore([photoId, photoHref]) : '',
     ...figures(result, page),
     placed.length === 0
       ? ''
@@ -43,11 +43,6 @@ export function scoreHtml(result: ScoreResult, page: ScorePage): string {
 }
 
 const photoId = 'panel-photo';
-
-/** The photograph once, for the three drawings to use. */
-function photoStore(photoHref: string): string {
-  return `<svg class="photo-store" aria-hidden="true"><defs><image id="${photoId}" href="${escapeXml(photoHref)}" width="1" height="1" preserveAspectRatio="none"/></defs></svg>`;
-}
 
 function figures(result: ScoreResult, page: ScorePage): string[] {
   const widths = { desk: 1160, tablet: 720, phone: 360 } as const;
