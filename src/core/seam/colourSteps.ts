@@ -24,6 +24,9 @@ export interface Stretch {
  * step is the same all along and stays, the figure's own steps (a band of latewood that the line
  * grazes) come and go and cancel. How far an eye follows an edge is an assumption.
  *
+ * A line of a glued panel beside its joint (eta = 0) is read on its own board only: a band that
+ * reached over the joint would take the joint's own step for the board's figure.
+ *
  * @param a, b the wood and the line where each side ends. @param slideMm how far side A has moved
  *   along the joint.
  * @returns per stretch one step per entry of `colourBandsMm`; a band cut off by the board's edge is
@@ -35,10 +38,15 @@ export function colourSteps(
   stretches: readonly Stretch[],
   slideMm: number,
 ): number[][] {
+  const oneLine = a.wood === b.wood && a.etaMm === b.etaMm;
+  const deepestMm = (side: -1 | 1) =>
+    oneLine && a.etaMm * side < 0 ? Math.abs(a.etaMm) - clearMm : Number.POSITIVE_INFINITY;
   const above = stretches.map(({ fromMm, toMm }) =>
-    bandMeans(a.wood, a.etaMm, -1, fromMm - slideMm, toMm - slideMm),
+    bandMeans(a.wood, a.etaMm, -1, fromMm - slideMm, toMm - slideMm, deepestMm(-1)),
   );
-  const below = stretches.map(({ fromMm, toMm }) => bandMeans(b.wood, b.etaMm, 1, fromMm, toMm));
+  const below = stretches.map(({ fromMm, toMm }) =>
+    bandMeans(b.wood, b.etaMm, 1, fromMm, toMm, deepestMm(1)),
+  );
   const { plane, pxPerMm } = a.wood.lab[0];
   // Where side A has been slid away there is nothing beside B to compare it with.
   const beside = stretches.map(
@@ -100,6 +108,7 @@ function readBandMeans(
   side: -1 | 1,
   xiFromMm: number,
   xiToMm: number,
+  deepestMm: number,
 ): LabTriple[] {
   const { pxPerMm, reachAMm, plane } = wood.lab[0];
   const last = plane.width - 1;
@@ -111,7 +120,7 @@ function readBandMeans(
   const line = (etaMm + reachAMm) * pxPerMm - 0.5;
   let row = side < 0 ? Math.floor(line - clearMm * pxPerMm) : Math.ceil(line + clearMm * pxPerMm);
   for (const band of colourBandsMm) {
-    const end = line + side * (clearMm + band) * pxPerMm;
+    const end = line + side * Math.min(clearMm + band, deepestMm) * pxPerMm;
     for (; side * row <= side * end && row >= 0 && row < plane.height; row += side) {
       for (let i = from; i < to; i++) {
         const k = row * plane.width + i;
