@@ -1,13 +1,5 @@
 import { createPlane, type Plane } from '../image/plane.js';
-
-/** Grain direction per block of the plane: unit vectors, sign free. */
-export interface BlockDirections {
-  readonly width: number;
-  readonly height: number;
-  readonly blockPx: number;
-  readonly cos: Float32Array;
-  readonly sin: Float32Array;
-}
+import { type BlockDirections, GrainWay, type PixelBlock } from './grainWay.js';
 
 /** Share of sigma in the first pass, and steps per sigma of either: fine first, then far. */
 const firstShare = 0.25;
@@ -36,73 +28,67 @@ export function carryAlongGrain(source: Plane, field: BlockDirections, sigmaPx: 
   return averagedAlong(near, field, second, second / stepsPerSigma.second);
 }
 
+/**
+ * One pass. All pixels of a block go the way that its middle goes: the direction is the block's
+ * own, so they share the way, and with it the weights between neighbouring pixels.
+ */
 function averagedAlong(
   source: Plane,
   field: BlockDirections,
   sigmaPx: number,
   stepPx: number,
 ): Plane {
-  const out = createPlane(source.width, source.height);
-  const steps = Math.round((2 * sigmaPx) / stepPx);
-  const weights = Float64Array.from({ length: steps + 1 }, (_, k) =>
+  const { width, height } = source;
+  const out = createPlane(width, height);
+  const weights = Float64Array.from({ length: Math.round((2 * sigmaPx) / stepPx) + 1 }, (_, k) =>
     Math.exp(-0.5 * ((k * stepPx) / sigmaPx) ** 2),
   );
-  for (let y = 0; y < source.height; y++) {
-    for (let x = 0; x < source.width; x++) {
-      const i = y * source.width + x;
-      const ahead = walk(source, field, x, y, stepPx, weights);
-      const behind = walk(source, field, x, y, -stepPx, weights);
-      const weight = 1 + ahead.weight + behind.weight;
-      out.data[i] = (source.data[i] + ahead.sum + behind.sum) / weight;
+  const way = new GrainWay(source, field, stepPx, weights);
+  const sums = new Float64Array(2 * field.blockPx);
+  for (let row = 0; row < field.height; row++) {
+    const y0 = row * field.blockPx;
+    // The last blocks take in what is left of the plane beside them.
+    const y1 = row < field.height - 1 ? y0 + field.blockPx : height;
+    for (let column = 0; column < field.width; column++) {
+      const x0 = column * field.blockPx;
+      const x1 = column < field.width - 1 ? x0 + field.blockPx : width;
+      const block = { x0, y0, x1, y1 };
+      way.from(block);
+      averageBlock(source, way, block, sums, out.data);
     }
   }
   return out;
 }
 
-const walked = [
-  { sum: 0, weight: 0 },
-  { sum: 0, weight: 0 },
-];
-
-/** Weighted sum along the line from (x, y), forward for a positive step. */
-function walk(
-  { width, height, data }: Plane,
-  { cos: cosOf, sin: sinOf, width: columns, height: rows, blockPx }: BlockDirections,
-  x: number,
-  y: number,
-  stepPx: number,
-  weights: Float64Array,
-): { sum: number; weight: number } {
-  const out = walked[stepPx > 0 ? 0 : 1];
-  const perPx = 1 / blockPx;
-  let [dx, dy, sum, weight] = [0, 0, 0, 0];
-  let px = x;
-  let py = y;
-  for (let k = 1; k < weights.length; k++) {
-    const bx = Math.min(columns - 1, (px * perPx) | 0);
-    const block = Math.min(rows - 1, (py * perPx) | 0) * columns + bx;
-    let cos = cosOf[block] * stepPx;
-    let sin = sinOf[block] * stepPx;
-    if (k > 1 && cos * dx + sin * dy < 0) {
-      cos = -cos;
-      sin = -sin;
+/** Reading by reading along each row of the block: neighbours share two of their four pixels. */
+function averageBlock(
+  { width, data }: Plane,
+  { count, offset, corner, total }: GrainWay,
+  { x0, y0, x1, y1 }: PixelBlock,
+  sums: Float64Array,
+  out: Float32Array,
+): void {
+  const pixels = x1 - x0;
+  const scale = 1 / total;
+  for (let y = y0; y < y1; y++) {
+    const start = y * width + x0;
+    for (let x = 0; x < pixels; x++) sums[x] = data[start + x];
+    for (let n = 0, c = 0; n < count; n++, c += 4) {
+      const [upperLeft, upperRight] = [corner[c], corner[c + 1]];
+      const [lowerLeft, lowerRight] = [corner[c + 2], corner[c + 3]];
+      let i = start + offset[n];
+      let upper = data[i];
+      let lower = data[i + width];
+      for (let x = 0; x < pixels; x++) {
+        i++;
+        const nextUpper = data[i];
+        const nextLower = data[i + width];
+        sums[x] +=
+          upperLeft * upper + upperRight * nextUpper + lowerLeft * lower + lowerRight * nextLower;
+        upper = nextUpper;
+        lower = nextLower;
+      }
     }
-    dx = cos;
-    dy = sin;
-    px += dx;
-    py += dy;
-    if (px < 0 || py < 0 || px >= width - 1 || py >= height - 1) break;
-    const ix = px | 0;
-    const iy = py | 0;
-    const i = iy * width + ix;
-    const fx = px - ix;
-    const fy = py - iy;
-    const top = data[i] + fx * (data[i + 1] - data[i]);
-    const bottom = data[i + width] + fx * (data[i + width + 1] - data[i + width]);
-    sum += weights[k] * (top + fy * (bottom - top));
-    weight += weights[k];
+    for (let x = 0; x < pixels; x++) out[start + x] = scale * sums[x];
   }
-  out.sum = sum;
-  out.weight = weight;
-  return out;
 }

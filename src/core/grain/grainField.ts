@@ -3,8 +3,9 @@ import { gaussianBlur } from '../filter/gaussianBlur.js';
 import { gaussianGradient } from '../filter/gaussianGradient.js';
 import type { Plane } from '../image/plane.js';
 import { type BlockTensor, blockTensor } from './blockTensor.js';
-import { type BlockDirections, carryAlongGrain } from './carryAlongGrain.js';
+import { carryAlongGrain } from './carryAlongGrain.js';
 import { grainAngleSe } from './grainAngleSe.js';
+import type { BlockDirections } from './grainWay.js';
 
 /** Ring-line direction over the panel, one entry per block of about a millimetre. */
 export interface GrainField {
