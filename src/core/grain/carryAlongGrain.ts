@@ -74,8 +74,10 @@ function averageBlock(
     const start = y * width + x0;
     for (let x = 0; x < pixels; x++) sums[x] = data[start + x];
     for (let n = 0, c = 0; n < count; n++, c += 4) {
-      const [upperLeft, upperRight] = [corner[c], corner[c + 1]];
-      const [lowerLeft, lowerRight] = [corner[c + 2], corner[c + 3]];
+      const upperLeft = corner[c];
+      const upperRight = corner[c + 1];
+      const lowerLeft = corner[c + 2];
+      const lowerRight = corner[c + 3];
       let i = start + offset[n];
       let upper = data[i];
       let lower = data[i + width];

@@ -55,7 +55,8 @@ export class GrainWay {
     const { width, height } = this.plane;
     const { cos, sin, width: columns, height: rows, blockPx } = this.field;
     const perPx = 1 / blockPx;
-    const [startX, startY] = [(x0 + x1 - 1) / 2, (y0 + y1 - 1) / 2];
+    const startX = (x0 + x1 - 1) / 2;
+    const startY = (y0 + y1 - 1) / 2;
     let x = startX;
     let y = startY;
     let dx = 0;
