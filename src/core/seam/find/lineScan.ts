@@ -61,30 +61,34 @@ function sumTilted(
   out: Float32Array,
 ): void {
   const rows = out.length;
-  const counts = new Uint16Array(rows);
+  const columns = region.col1 - region.col0;
   const middle = (region.col0 + region.col1 - 1) / 2;
-  const { value } = cue;
+  const leanOf = (c: number) => Math.round(slope * (c - middle));
+  // Columns lean evenly: a line that stays inside at both ends stays inside.
+  const leans = [leanOf(region.col0), leanOf(region.col1 - 1)];
+  const from = Math.max(0, edgeRows - Math.min(...leans));
+  const to = Math.min(rows, rows - edgeRows - Math.max(...leans));
+  out.fill(Number.NaN);
+  if (from >= to) return;
+  out.fill(0, from, to);
   for (let c = region.col0; c < region.col1; c++) {
-    const lean = Math.round(slope * (c - middle));
-    const from = Math.max(0, edgeRows - lean);
-    const to = Math.min(rows, rows - edgeRows - lean);
-    const turn = rowShift ? rowShift[c] : 0;
+    const shift = leanOf(c) + (rowShift ? rowShift[c] : 0);
+    const first = c * maps.rows + region.row0 + shift;
     // Rows beyond the region's end come back in at its start: two runs without a test inside.
-    const wrap = Math.min(to, Math.max(from, rows - lean - turn));
-    const first = (region.row0 + lean + turn) * maps.columns + c;
-    add(first, from, wrap);
-    add(first - rows * maps.columns, wrap, to);
+    const wrap = Math.min(to, Math.max(from, rows - shift));
+    addRun(cue.value, first, from, wrap, out);
+    addRun(cue.value, first - rows, wrap, to, out);
   }
-  function add(start: number, from: number, to: number): void {
-    let i = start + from * maps.columns;
-    for (let r = from; r < to; r++, i += maps.columns) {
-      out[r] += value[i];
-      counts[r]++;
-    }
-  }
-  const least = region.col1 - region.col0;
-  for (let r = 0; r < rows; r++) {
-    if (counts[r] < least) out[r] = Number.NaN;
-    else if (cue.cue !== 'strangers' && cue.cue !== 'stepped') out[r] /= counts[r];
-  }
+  if (cue.cue === 'strangers' || cue.cue === 'stepped') return;
+  for (let r = from; r < to; r++) out[r] /= columns;
+}
+
+function addRun(
+  value: Float32Array,
+  start: number,
+  from: number,
+  to: number,
+  out: Float32Array,
+): void {
+  for (let r = from; r < to; r++) out[r] += value[start + r];
 }

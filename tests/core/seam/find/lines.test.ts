@@ -24,7 +24,7 @@ function noisyMaps(strength: number, row: number, slope: number, seed: number): 
     );
     for (let c = 0; c < columns; c++) {
       const y = Math.round(row + slope * (c - (columns - 1) / 2));
-      value[y * columns + c]! += spread * strength;
+      value[c * rows + y]! += spread * strength;
     }
     return { cue, value };
   });
@@ -136,7 +136,7 @@ describe('cue maps', () => {
     const planes = { pxPerMm: 4, logLuminance, lab };
     const [lightness, a, b] = colourStepMaps(planes, 20, 10, 160, 2);
     const strongest = lightness.reduce((m, v, i) => (v > lightness[m]! ? i : m), 0);
-    expect(Math.abs(Math.floor(strongest / 20) / 2 - 40)).toBeLessThan(1.1);
+    expect(Math.abs((strongest % 160) / 2 - 40)).toBeLessThan(1.1);
     expect(lightness[strongest]).toBeCloseTo(2, 5);
     expect(b[strongest]).toBeCloseTo(-1, 5);
     expect(a.every((v) => v === 0)).toBe(true);
