@@ -1,6 +1,7 @@
 import { averageDown } from '../filter/averageDown.js';
 import { gaussianBlur } from '../filter/gaussianBlur.js';
 import { gaussianGradient } from '../filter/gaussianGradient.js';
+import { alongLines } from '../grain/alongLines.js';
 import { type BlockTensor, blockTensor } from '../grain/blockTensor.js';
 import { capEnergy } from '../grain/capEnergy.js';
 import { carryAlongGrain } from '../grain/carryAlongGrain.js';
@@ -46,12 +47,7 @@ function directions(blocks: BlockTensor, blockPx: number) {
   const smooth = (data: Float32Array) =>
     gaussianBlur({ width, height, data }, windowMm / stepMm).data;
   const [xx, xy, yy] = [smooth(blocks.jxx), smooth(blocks.jxy), smooth(blocks.jyy)];
-  const across = xx.map((v, i) => 0.5 * Math.atan2(2 * xy[i], v - yy[i]));
-  return {
-    width,
-    height,
-    blockPx,
-    cos: across.map((a) => -Math.sin(a)),
-    sin: across.map(Math.cos),
-  };
+  const cosTwice = xx.map((v, i) => v - yy[i]);
+  const sinTwice = xy.map((v) => 2 * v);
+  return { width, height, blockPx, ...alongLines(cosTwice, sinTwice) };
 }

@@ -41,8 +41,9 @@ export function discordMap(
   const perRow = Math.floor((columns * columnPx) / stride);
   const perColumn = columnPx / stride;
   const blockPx = blocks.stepMm * pxPerMm;
-  const above = sideDirections(blocks, -1);
-  const below = sideDirections(blocks, 1);
+  const { above, below } = sideDirections(blocks);
+  const readAbove = sideReader(source, pxPerMm, above, blockPx, -1);
+  const readBelow = sideReader(source, pxPerMm, below, blockPx, 1);
   const cells = () => new Float32Array(columns * source.height);
   const bands = bandEdgesMm.map((edgeMm) => ({ edgeMm, d: cells(), e: cells(), crossed: cells() }));
   const a = new Float32Array(perRow);
@@ -53,8 +54,8 @@ export function discordMap(
   // Every second row: a third of a millimetre either way is less than a line's place is known to.
   for (let y = 0; y < source.height; y += 2) {
     const edge = Math.min(above.edges - 1, Math.round((y + 0.5) / blockPx)) * above.columns;
-    carry(source, pxPerMm, above, edge, blockPx, stride, y, -1, a);
-    carry(source, pxPerMm, below, edge, blockPx, stride, y, 1, b);
+    readAbove(y, edge, stride, a);
+    readBelow(y, edge, stride, b);
     let u = 0;
     for (let i = 0; i < perRow; i++) {
       const k = edge + Math.min(above.columns - 1, ((i * stride) / blockPx) | 0);
@@ -119,7 +120,8 @@ class RowBins {
     const [slowA, slowB] = [this.slow(this.a, reach), this.slow(this.b, reach)];
     for (let k = 0; k <= this.last; k++) {
       const w = this.w[k] + 1e-9;
-      const [da, db] = [this.a[k] / w - slowA[k], this.b[k] / w - slowB[k]];
+      const da = this.a[k] / w - slowA[k];
+      const db = this.b[k] / w - slowB[k];
       this.discord[k] = (da - db) ** 2;
       this.energy[k] = da * da + db * db;
       this.a[k] = w * slowA[k];
@@ -154,49 +156,64 @@ function weightsAlong(longest: number): Float64Array {
   );
 }
 
-/** One side of a row carried along its grain to the row; NaN where no line reaches it. */
-function carry(
+/** Reads one side of row y, carried along its grain to the row; NaN where no line reaches it. */
+type SideReader = (y: number, edge: number, stride: number, out: Float32Array) => void;
+
+function sideReader(
   { width, height, data }: Plane,
   pxPerMm: number,
-  d: SideDirections,
-  edge: number,
+  directions: SideDirections,
   blockPx: number,
-  stride: number,
-  y: number,
   side: -1 | 1,
-  out: Float32Array,
-): void {
-  const [near, far, longest] = [nearMm * pxPerMm, farMm * pxPerMm, wayMm * pxPerMm];
-  const step = longestStepMm * pxPerMm;
-  const deepest = deepestStepMm * pxPerMm;
+): SideReader {
+  const near = nearMm * pxPerMm;
+  const far = farMm * pxPerMm;
+  const longest = wayMm * pxPerMm;
   const perPx = 1 / blockPx;
+  const lastColumn = directions.columns - 1;
   const fading = weightsAlong(longest);
-  for (let i = 0; i < out.length; i++) {
-    let x = i * stride;
-    let depth = 0;
-    let way = 0;
-    let sum = 0;
-    let weight = 0;
-    while (depth < far && way < longest) {
-      const k = edge + Math.min(d.columns - 1, (x * perPx) | 0);
-      const slant = Math.abs(d.sin[k]);
-      const length = Math.min(step, deepest / (slant + 1e-6));
-      x += (d.sin[k] * side >= 0 ? length : -length) * d.cos[k];
-      depth += length * slant;
-      way += length;
-      if (x < 0 || x >= width - 1) break;
-      if (depth < near) continue;
-      const py = y + side * depth;
-      if (py < 0 || py >= height - 1) break;
-      const j = (py | 0) * width + (x | 0);
-      const fx = x - (x | 0);
-      const fy = py - (py | 0);
-      const top = data[j] + fx * (data[j + 1] - data[j]);
-      const bottom = data[j + width] + fx * (data[j + width + 1] - data[j + width]);
-      const w = fading[way | 0];
-      sum += w * (top + fy * (bottom - top));
-      weight += w;
+  const { along, deep, way: wayOf } = stepsOf(directions, pxPerMm, side);
+  return (y, edge, stride, out) => {
+    for (let i = 0; i < out.length; i++) {
+      let x = i * stride;
+      let depth = 0;
+      let way = 0;
+      let sum = 0;
+      let weight = 0;
+      while (depth < far && way < longest) {
+        const k = edge + Math.min(lastColumn, (x * perPx) | 0);
+        x += along[k];
+        depth += deep[k];
+        way += wayOf[k];
+        if (x < 0 || x >= width - 1) break;
+        if (depth < near) continue;
+        const py = y + side * depth;
+        if (py < 0 || py >= height - 1) break;
+        const j = (py | 0) * width + (x | 0);
+        const fx = x - (x | 0);
+        const fy = py - (py | 0);
+        const top = data[j] + fx * (data[j + 1] - data[j]);
+        const bottom = data[j + width] + fx * (data[j + width + 1] - data[j + width]);
+        const w = fading[way | 0];
+        sum += w * (top + fy * (bottom - top));
+        weight += w;
+      }
+      out[i] = weight > 0 ? sum / weight : Number.NaN;
     }
-    out[i] = weight > 0 ? sum / weight : Number.NaN;
+  };
+}
+
+/** One step along the grain into the board from every block: along x, in depth and in all, px. */
+function stepsOf({ cos, sin }: SideDirections, pxPerMm: number, side: -1 | 1) {
+  const along = new Float32Array(cos.length);
+  const deep = new Float32Array(cos.length);
+  const way = new Float32Array(cos.length);
+  for (let k = 0; k < cos.length; k++) {
+    const slant = Math.abs(sin[k]);
+    const length = Math.min(longestStepMm * pxPerMm, (deepestStepMm * pxPerMm) / (slant + 1e-6));
+    along[k] = (sin[k] * side >= 0 ? length : -length) * cos[k];
+    deep[k] = length * slant;
+    way[k] = length;
   }
+  return { along, deep, way };
 }

@@ -1,3 +1,4 @@
+import { nthSmallest } from '../../statistics/nthSmallest.js';
 import { binMaxima } from './binMaxima.js';
 import { discordSurprise } from './discordSurprise.js';
 import type { LineScan } from './lineScan.js';
@@ -31,8 +32,8 @@ export function boardScale(
   edgeRows: number,
 ): BoardScale {
   const cues = scan.sum.map((values) => {
-    const sorted = values.filter((v) => !Number.isNaN(v)).sort();
-    const at = (q: number) => sorted[Math.min(sorted.length - 1, Math.floor(q * sorted.length))];
+    const told = values.filter((v) => !Number.isNaN(v));
+    const at = (q: number) => nthSmallest(told, Math.floor(q * told.length));
     return { middle: at(0.5), spread: (at(0.84) - at(0.16)) / 2 + 1e-9 };
   });
   const signed = signedChannels.map((channel) => {

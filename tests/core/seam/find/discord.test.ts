@@ -80,8 +80,11 @@ describe('sideDirections', () => {
     up.data.set(down.data.subarray(90 * 300), 90 * 300);
     const blocks = carriedBlocks(up, pxPerMm);
     const edge = Math.round(90 / pxPerMm / blocks.stepMm);
-    for (const side of [-1, 1] as const) {
-      const { cos, sin, columns } = sideDirections(blocks, side);
+    const { above, below } = sideDirections(blocks);
+    for (const [side, { cos, sin, columns }] of [
+      [-1, above],
+      [1, below],
+    ] as const) {
       const i = edge * columns + (columns >> 1);
       const read = Math.atan2(sin[i]! * Math.sign(cos[i]!), Math.abs(cos[i]!));
       expect(Math.abs(read + side * angle)).toBeLessThan((1.5 * Math.PI) / 180);
