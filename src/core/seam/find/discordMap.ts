@@ -1,13 +1,8 @@
 import type { BlockTensor } from '../../grain/blockTensor.js';
 import type { Plane } from '../../image/plane.js';
-import { type SideDirections, sideDirections } from './sideDirections.js';
+import { sideDirections } from './sideDirections.js';
+import { SideReader } from './sideReader.js';
 
-/** Depth of wood read on each side of a row, and longest way along the grain to reach it, mm. */
-const nearMm = 0.5;
-const farMm = 2.2;
-const wayMm = 22;
-const longestStepMm = 1.3;
-const deepestStepMm = 0.3;
 /** Pieces of the across-grain coordinate; half windows that part fine lines, wide ones, shading, mm. */
 const binMm = 0.25;
 const bandEdgesMm: readonly number[] = [1.25, 5];
@@ -40,10 +35,10 @@ export function discordMap(
   const stride = 2;
   const perRow = Math.floor((columns * columnPx) / stride);
   const perColumn = columnPx / stride;
-  const blockPx = blocks.stepMm * pxPerMm;
+  const blockPx = Math.round(blocks.stepMm * pxPerMm);
   const { above, below } = sideDirections(blocks);
-  const readAbove = sideReader(source, pxPerMm, above, blockPx, -1);
-  const readBelow = sideReader(source, pxPerMm, below, blockPx, 1);
+  const upper = new SideReader(source, pxPerMm, above, blockPx, -1);
+  const lower = new SideReader(source, pxPerMm, below, blockPx, 1);
   const cells = () => new Float32Array(columns * source.height);
   const bands = bandEdgesMm.map((edgeMm) => ({ edgeMm, d: cells(), e: cells(), crossed: cells() }));
   const a = new Float32Array(perRow);
@@ -53,12 +48,12 @@ export function discordMap(
   const bins = new RowBins(Math.ceil((perRow * stride) / pxPerMm / binMm) + 1);
   // Every second row: a third of a millimetre either way is less than a line's place is known to.
   for (let y = 0; y < source.height; y += 2) {
-    const edge = Math.min(above.edges - 1, Math.round((y + 0.5) / blockPx)) * above.columns;
-    readAbove(y, edge, stride, a);
-    readBelow(y, edge, stride, b);
+    const edge = Math.min(above.edges - 1, Math.round((y + 0.5) / blockPx));
+    upper.read(y, edge, stride, a);
+    lower.read(y, edge, stride, b);
     let u = 0;
     for (let i = 0; i < perRow; i++) {
-      const k = edge + Math.min(above.columns - 1, ((i * stride) / blockPx) | 0);
+      const k = edge * above.columns + Math.min(above.columns - 1, ((i * stride) / blockPx) | 0);
       const slant = (Math.abs(above.sin[k]) + Math.abs(below.sin[k])) / 2;
       du[i] = (slant * stride) / pxPerMm;
       u += du[i];
@@ -147,73 +142,4 @@ class RowBins {
     }
     return out;
   }
-}
-
-/** Weight of a reading by its way, px: the longer the way, the less sure. */
-function weightsAlong(longest: number): Float64Array {
-  return Float64Array.from({ length: Math.ceil(longest) + 8 }, (_, way) =>
-    Math.exp(-way / (0.5 * longest)),
-  );
-}
-
-/** Reads one side of row y, carried along its grain to the row; NaN where no line reaches it. */
-type SideReader = (y: number, edge: number, stride: number, out: Float32Array) => void;
-
-function sideReader(
-  { width, height, data }: Plane,
-  pxPerMm: number,
-  directions: SideDirections,
-  blockPx: number,
-  side: -1 | 1,
-): SideReader {
-  const near = nearMm * pxPerMm;
-  const far = farMm * pxPerMm;
-  const longest = wayMm * pxPerMm;
-  const perPx = 1 / blockPx;
-  const lastColumn = directions.columns - 1;
-  const fading = weightsAlong(longest);
-  const { along, deep, way: wayOf } = stepsOf(directions, pxPerMm, side);
-  return (y, edge, stride, out) => {
-    for (let i = 0; i < out.length; i++) {
-      let x = i * stride;
-      let depth = 0;
-      let way = 0;
-      let sum = 0;
-      let weight = 0;
-      while (depth < far && way < longest) {
-        const k = edge + Math.min(lastColumn, (x * perPx) | 0);
-        x += along[k];
-        depth += deep[k];
-        way += wayOf[k];
-        if (x < 0 || x >= width - 1) break;
-        if (depth < near) continue;
-        const py = y + side * depth;
-        if (py < 0 || py >= height - 1) break;
-        const j = (py | 0) * width + (x | 0);
-        const fx = x - (x | 0);
-        const fy = py - (py | 0);
-        const top = data[j] + fx * (data[j + 1] - data[j]);
-        const bottom = data[j + width] + fx * (data[j + width + 1] - data[j + width]);
-        const w = fading[way | 0];
-        sum += w * (top + fy * (bottom - top));
-        weight += w;
-      }
-      out[i] = weight > 0 ? sum / weight : Number.NaN;
-    }
-  };
-}
-
-/** One step along the grain into the board from every block: along x, in depth and in all, px. */
-function stepsOf({ cos, sin }: SideDirections, pxPerMm: number, side: -1 | 1) {
-  const along = new Float32Array(cos.length);
-  const deep = new Float32Array(cos.length);
-  const way = new Float32Array(cos.length);
-  for (let k = 0; k < cos.length; k++) {
-    const slant = Math.abs(sin[k]);
-    const length = Math.min(longestStepMm * pxPerMm, (deepestStepMm * pxPerMm) / (slant + 1e-6));
-    along[k] = (sin[k] * side >= 0 ? length : -length) * cos[k];
-    deep[k] = length * slant;
-    way[k] = length;
-  }
-  return { along, deep, way };
 }
