@@ -1,4 +1,5 @@
-import type { CueMap, SeamMaps } from './seamMaps.js';
+import { sumShifted } from '../../filter/sumShifted.js';
+import type { SeamMaps } from './seamMaps.js';
 
 /** A rectangle of the finder's cells: columns col0..col1-1, rows row0..row1-1. */
 export interface CellRegion {
@@ -23,72 +24,33 @@ export interface LineScan {
  * Log likelihood ratios are summed, signed cues averaged. Lines that leave the region stay NaN.
  *
  * @param edgeRows lines that come nearer to the region's first or last row stay NaN.
- * @param rowShift optional: rows by which each column is displaced (for the shuffled null).
  */
 export function lineScan(
   maps: SeamMaps,
   region: CellRegion,
   slopes: readonly number[],
   edgeRows = 0,
-  rowShift?: Int32Array,
 ): LineScan {
   const rows = region.row1 - region.row0;
-  const sum = maps.cues.map((cue) => {
-    const out = new Float32Array(slopes.length * rows);
-    slopes.forEach((slope, t) => {
-      sumTilted(
-        maps,
-        cue,
-        region,
-        slope,
-        edgeRows,
-        rowShift,
-        out.subarray(t * rows, (t + 1) * rows),
-      );
+  const columns = region.col1 - region.col0;
+  const sum = maps.cues.map(() => new Float32Array(slopes.length * rows).fill(Number.NaN));
+  const starts = new Int32Array(columns);
+  const ones = new Float64Array(columns).fill(1);
+  const shares = new Float64Array(columns).fill(1 / columns);
+  slopes.forEach((slope, t) => {
+    const lean = (c: number) => Math.round(slope * (c - (columns - 1) / 2));
+    // Columns lean evenly: a line that stays inside at both ends stays inside.
+    const leans = [lean(0), lean(columns - 1)];
+    const from = Math.max(0, edgeRows - Math.min(...leans));
+    const to = Math.min(rows, rows - edgeRows - Math.max(...leans));
+    if (from >= to) return;
+    for (let c = 0; c < columns; c++) {
+      starts[c] = (region.col0 + c) * maps.rows + region.row0 + lean(c) + from;
+    }
+    maps.cues.forEach(({ cue, value }, k) => {
+      const weights = cue === 'strangers' || cue === 'stepped' ? ones : shares;
+      sumShifted(sum[k], t * rows + from, to - from, value, starts, weights);
     });
-    return out;
   });
   return { region, slopes, rows, sum };
-}
-
-function sumTilted(
-  maps: SeamMaps,
-  cue: CueMap,
-  region: CellRegion,
-  slope: number,
-  edgeRows: number,
-  rowShift: Int32Array | undefined,
-  out: Float32Array,
-): void {
-  const rows = out.length;
-  const columns = region.col1 - region.col0;
-  const middle = (region.col0 + region.col1 - 1) / 2;
-  const leanOf = (c: number) => Math.round(slope * (c - middle));
-  // Columns lean evenly: a line that stays inside at both ends stays inside.
-  const leans = [leanOf(region.col0), leanOf(region.col1 - 1)];
-  const from = Math.max(0, edgeRows - Math.min(...leans));
-  const to = Math.min(rows, rows - edgeRows - Math.max(...leans));
-  out.fill(Number.NaN);
-  if (from >= to) return;
-  out.fill(0, from, to);
-  for (let c = region.col0; c < region.col1; c++) {
-    const shift = leanOf(c) + (rowShift ? rowShift[c] : 0);
-    const first = c * maps.rows + region.row0 + shift;
-    // Rows beyond the region's end come back in at its start: two runs without a test inside.
-    const wrap = Math.min(to, Math.max(from, rows - shift));
-    addRun(cue.value, first, from, wrap, out);
-    addRun(cue.value, first - rows, wrap, to, out);
-  }
-  if (cue.cue === 'strangers' || cue.cue === 'stepped') return;
-  for (let r = from; r < to; r++) out[r] /= columns;
-}
-
-function addRun(
-  value: Float32Array,
-  start: number,
-  from: number,
-  to: number,
-  out: Float32Array,
-): void {
-  for (let r = from; r < to; r++) out[r] += value[start + r];
 }

@@ -26,6 +26,10 @@ export class SideReader {
   private readonly offset: Int32Array;
   private readonly corner: Float64Array;
   private readonly fading: Float64Array;
+  /** One step into the board from every block: along x, in depth and in all, px. */
+  private readonly along: Float32Array;
+  private readonly deep: Float32Array;
+  private readonly long: Float32Array;
 
   /** @param side -1 reads the wood above the row, +1 the wood below. */
   constructor(
@@ -41,6 +45,12 @@ export class SideReader {
     this.offset = new Int32Array(columns * mostSteps);
     this.corner = new Float64Array(4 * columns * mostSteps);
     this.fading = weightsAlong(wayMm * pxPerMm);
+    const { cos, sin } = directions;
+    this.long = sin.map((s) =>
+      Math.min(longestStepMm * pxPerMm, (deepestStepMm * pxPerMm) / (Math.abs(s) + 1e-6)),
+    );
+    this.deep = this.long.map((length, k) => length * Math.abs(sin[k]));
+    this.along = this.long.map((length, k) => (sin[k] * side >= 0 ? length : -length) * cos[k]);
   }
 
   /**
@@ -93,26 +103,26 @@ export class SideReader {
     x1: number,
     rows: { readonly first: number; readonly last: number },
   ): void {
-    const { pxPerMm, blockPx, side, offset, corner, fading } = this;
+    const { pxPerMm, side, offset, corner, fading, along, deep, long } = this;
     const { width, height } = this.plane;
-    const { cos, sin, columns } = this.directions;
-    const longest = wayMm * pxPerMm;
-    const startX = x0 + (Math.min(x1 - x0, blockPx) - 1) / 2;
+    const [near, far, longest] = [nearMm * pxPerMm, farMm * pxPerMm, wayMm * pxPerMm];
+    const perPx = 1 / this.blockPx;
+    const firstBlock = edge * this.directions.columns;
+    const lastBlock = firstBlock + this.directions.columns - 1;
+    const startX = x0 + (Math.min(x1 - x0, this.blockPx) - 1) / 2;
     let x = startX;
     let depth = 0;
     let way = 0;
     let n = column * mostSteps;
     let total = 0;
-    while (depth < farMm * pxPerMm && way < longest) {
-      const k = edge * columns + Math.min(columns - 1, (x / blockPx) | 0);
-      const slant = Math.abs(sin[k]);
-      const length = Math.min(longestStepMm * pxPerMm, (deepestStepMm * pxPerMm) / (slant + 1e-6));
-      x += (sin[k] * side >= 0 ? length : -length) * cos[k];
-      depth += length * slant;
-      way += length;
+    while (depth < far && way < longest) {
+      const k = Math.min(lastBlock, firstBlock + ((x * perPx) | 0));
+      x += along[k];
+      depth += deep[k];
+      way += long[k];
       const ix = Math.floor(x - startX);
       if (x0 + ix < 0 || x1 + ix >= width) break;
-      if (depth < nearMm * pxPerMm) continue;
+      if (depth < near) continue;
       const iy = Math.floor(side * depth);
       if (rows.first + iy < 0 || rows.last + iy + 1 >= height) break;
       const fx = x - startX - ix;

@@ -6,6 +6,7 @@ import { columnMeans } from '../../../../src/core/seam/find/columnMeans.js';
 import { lineScan } from '../../../../src/core/seam/find/lineScan.js';
 import { ridgeMap } from '../../../../src/core/seam/find/ridgeMap.js';
 import type { SeamMaps } from '../../../../src/core/seam/find/seamMaps.js';
+import { shiftedColumns } from '../../../../src/core/seam/find/shiftedColumns.js';
 import { maxTiltRad, strongestLine } from '../../../../src/core/seam/find/strongestLine.js';
 import { gratingPlanes } from '../gratingJoint.js';
 
@@ -64,7 +65,7 @@ describe('lineScan', () => {
   it('of columns shifted round together is the scan shifted', () => {
     const shift = new Int32Array(40).fill(30);
     const still = lineScan(maps, region, [0]).sum[0]!;
-    const moved = lineScan(maps, region, [0], 0, shift).sum[0]!;
+    const moved = lineScan(shiftedColumns(maps, region, shift), region, [0]).sum[0]!;
     for (let r = 0; r < 200; r++) expect(moved[r]).toBeCloseTo(still[r + 30]!, 5);
   });
 });
