@@ -1,6 +1,5 @@
 import { averageDown } from '../filter/averageDown.js';
 import { gaussianBlur } from '../filter/gaussianBlur.js';
-import { gaussianGradient } from '../filter/gaussianGradient.js';
 import type { Plane } from '../image/plane.js';
 import { type BlockTensor, blockTensor } from './blockTensor.js';
 import { carryAlongGrain } from './carryAlongGrain.js';
@@ -65,8 +64,8 @@ export function grainField(logLuminance: Plane, pxPerMm: number): GrainField {
 }
 
 function blocksOf(plane: Plane, scale: number, sigmaMm: number): BlockTensor {
-  const gradient = gaussianGradient(plane, Math.max(0.7, sigmaMm * scale));
-  return blockTensor(gradient, Math.max(1, Math.round(scale)), scale);
+  const slopePx = Math.max(0.7, sigmaMm * scale);
+  return blockTensor(plane, slopePx, Math.max(1, Math.round(scale)), scale);
 }
 
 function smoothed(blocks: BlockTensor, sigmaMm: number): BlockTensor {

@@ -1,6 +1,5 @@
 import { averageDown } from '../filter/averageDown.js';
 import { gaussianBlur } from '../filter/gaussianBlur.js';
-import { gaussianGradient } from '../filter/gaussianGradient.js';
 import { alongLines } from '../grain/alongLines.js';
 import { type BlockTensor, blockTensor } from '../grain/blockTensor.js';
 import { capEnergy } from '../grain/capEnergy.js';
@@ -27,13 +26,9 @@ export function carriedBlocks(wood: Plane, pxPerMm: number): BlockTensor {
   const source = factor > 1 ? averageDown(wood, factor) : wood;
   const scale = pxPerMm / factor;
   const blockPx = Math.max(1, Math.round(scale));
-  const first = capEnergy(
-    blockTensor(gaussianGradient(source, firstSlopeMm * scale), blockPx, scale),
-  );
+  const first = capEnergy(blockTensor(source, firstSlopeMm * scale, blockPx, scale));
   const lines = carryAlongGrain(source, directions(first, blockPx), carryMm * scale);
-  return capEnergy(
-    blockTensor(gaussianGradient(lines, Math.max(0.7, slopeMm * scale)), blockPx, scale),
-  );
+  return capEnergy(blockTensor(lines, Math.max(0.7, slopeMm * scale), blockPx, scale));
 }
 
 /** Rows that a side must be a whole multiple of, so that blocks end at the seam, px. */

@@ -83,6 +83,7 @@ export function meeting(
     const r = va - carried[i];
     if (Number.isNaN(r)) continue;
     const w = weight[i];
+    if (w === 0) continue;
     log -= w * (halfLog[i] + ((freedom + 1) / 2) * Math.log(1 + r * r * perSquare[i]));
     met += w;
     rr += w * r * r;

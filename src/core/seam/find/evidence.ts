@@ -61,12 +61,11 @@ export function evidence(maps: SeamMaps, scan: LineScan, scale: BoardScale): Flo
     return t2.map((t) => (t < median ? 0 : (t - median) / tail));
   });
   const stepped = scan.sum[cueIndex(maps, 'stepped')];
-  return scan.sum[cueIndex(maps, 'strangers')].map((strangers, i) =>
-    pooledSurprise(
-      discordSurprise(strangers, stepped[i], tilts),
-      signed.map((s) => s[i]),
-    ),
-  );
+  const here = signed.map(() => 0);
+  return scan.sum[cueIndex(maps, 'strangers')].map((strangers, i) => {
+    for (let k = 0; k < here.length; k++) here[k] = signed[k][i];
+    return pooledSurprise(discordSurprise(strangers, stepped[i], tilts), here);
+  });
 }
 
 const cueIndex = (maps: SeamMaps, name: string) => maps.cues.findIndex((cue) => cue.cue === name);
