@@ -44,7 +44,6 @@ function averagedAlong(
     Math.exp(-0.5 * ((k * stepPx) / sigmaPx) ** 2),
   );
   const way = new GrainWay(source, field, stepPx, weights);
-  const sums = new Float64Array(2 * field.blockPx);
   for (let row = 0; row < field.height; row++) {
     const y0 = row * field.blockPx;
     // The last blocks take in what is left of the plane beside them.
@@ -54,43 +53,70 @@ function averagedAlong(
       const x1 = column < field.width - 1 ? x0 + field.blockPx : width;
       const block = { x0, y0, x1, y1 };
       way.from(block);
-      averageBlock(source, way, block, sums, out.data);
+      averageBlock(source, way, block, out.data);
     }
   }
   return out;
 }
 
-/** Reading by reading along each row of the block: neighbours share two of their four pixels. */
 function averageBlock(
   { width, data }: Plane,
-  { count, offset, corner, total }: GrainWay,
+  way: GrainWay,
   { x0, y0, x1, y1 }: PixelBlock,
-  sums: Float64Array,
   out: Float32Array,
 ): void {
-  const pixels = x1 - x0;
-  const scale = 1 / total;
   for (let y = y0; y < y1; y++) {
-    const start = y * width + x0;
-    for (let x = 0; x < pixels; x++) sums[x] = data[start + x];
-    for (let n = 0, c = 0; n < count; n++, c += 4) {
-      const upperLeft = corner[c];
-      const upperRight = corner[c + 1];
-      const lowerLeft = corner[c + 2];
-      const lowerRight = corner[c + 3];
-      let i = start + offset[n];
-      let upper = data[i];
-      let lower = data[i + width];
-      for (let x = 0; x < pixels; x++) {
-        i++;
-        const nextUpper = data[i];
-        const nextLower = data[i + width];
-        sums[x] +=
-          upperLeft * upper + upperRight * nextUpper + lowerLeft * lower + lowerRight * nextLower;
-        upper = nextUpper;
-        lower = nextLower;
-      }
-    }
-    for (let x = 0; x < pixels; x++) out[start + x] = scale * sums[x];
+    const end = y * width + x1;
+    let i = y * width + x0;
+    for (; i + 3 <= end; i += 3) averageThree(data, width, way, i, out);
+    for (; i < end; i++) averageOne(data, width, way, i, out);
   }
+}
+
+function averageOne(
+  data: Float32Array,
+  width: number,
+  { count, offset, corner, total }: GrainWay,
+  i: number,
+  out: Float32Array,
+): void {
+  let sum = data[i];
+  for (let n = 0, c = 0; n < count; n++, c += 4) {
+    const j = i + offset[n];
+    const k = j + width;
+    sum += corner[c] * data[j] + corner[c + 1] * data[j + 1];
+    sum += corner[c + 2] * data[k] + corner[c + 3] * data[k + 1];
+  }
+  out[i] = sum / total;
+}
+
+/** Three neighbours at once: they share half of what they read. */
+function averageThree(
+  data: Float32Array,
+  width: number,
+  { count, offset, corner, total }: GrainWay,
+  i: number,
+  out: Float32Array,
+): void {
+  let first = data[i];
+  let second = data[i + 1];
+  let third = data[i + 2];
+  for (let n = 0, c = 0; n < count; n++, c += 4) {
+    const upperLeft = corner[c];
+    const upperRight = corner[c + 1];
+    const lowerLeft = corner[c + 2];
+    const lowerRight = corner[c + 3];
+    const j = i + offset[n];
+    const k = j + width;
+    const u1 = data[j + 1];
+    const u2 = data[j + 2];
+    const l1 = data[k + 1];
+    const l2 = data[k + 2];
+    first += upperLeft * data[j] + upperRight * u1 + lowerLeft * data[k] + lowerRight * l1;
+    second += upperLeft * u1 + upperRight * u2 + lowerLeft * l1 + lowerRight * l2;
+    third += upperLeft * u2 + upperRight * data[j + 3] + lowerLeft * l2 + lowerRight * data[k + 3];
+  }
+  out[i] = first / total;
+  out[i + 1] = second / total;
+  out[i + 2] = third / total;
 }

@@ -89,6 +89,8 @@ class RowBins {
   private readonly a: Float32Array;
   private readonly b: Float32Array;
   private readonly w: Float32Array;
+  private readonly slowA: Float32Array;
+  private readonly slowB: Float32Array;
   private last = -1;
   constructor(count: number) {
     this.discord = new Float32Array(count);
@@ -96,6 +98,8 @@ class RowBins {
     this.a = new Float32Array(count);
     this.b = new Float32Array(count);
     this.w = new Float32Array(count);
+    this.slowA = new Float32Array(count);
+    this.slowB = new Float32Array(count);
   }
 
   fill(a: Float32Array, b: Float32Array, bin: Int32Array, du: Float32Array): void {
@@ -112,7 +116,9 @@ class RowBins {
   /** Takes the pattern finer than edgeMm off both profiles and compares it. */
   next(edgeMm: number): void {
     const reach = Math.round(edgeMm / binMm);
-    const [slowA, slowB] = [this.slow(this.a, reach), this.slow(this.b, reach)];
+    const { slowA, slowB } = this;
+    this.slow(this.a, reach, slowA);
+    this.slow(this.b, reach, slowB);
     for (let k = 0; k <= this.last; k++) {
       const w = this.w[k] + 1e-9;
       const da = this.a[k] / w - slowA[k];
@@ -125,21 +131,20 @@ class RowBins {
   }
 
   /** Mean over `reach` bins to either side. */
-  private slow(sum: Float32Array, reach: number): Float32Array {
-    const { last } = this;
-    const out = new Float32Array(last + 1);
-    let [s, w] = [0, 0];
+  private slow(sum: Float32Array, reach: number, out: Float32Array): void {
+    const { last, w: weight } = this;
+    let s = 0;
+    let w = 0;
     for (let k = -reach; k <= last; k++) {
       if (k + reach <= last) {
         s += sum[k + reach];
-        w += this.w[k + reach];
+        w += weight[k + reach];
       }
       if (k - reach - 1 >= 0) {
         s -= sum[k - reach - 1];
-        w -= this.w[k - reach - 1];
+        w -= weight[k - reach - 1];
       }
       if (k >= 0) out[k] = s / (w + 1e-9);
     }
-    return out;
   }
 }
