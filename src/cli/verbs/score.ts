@@ -44,6 +44,8 @@ export const addScoreVerb: Verb = (program, io) => {
     .action(async (photo, options) => {
       if (!options.find && !options.seam) throw nothingToScore();
       const { result, written } = await withProgress(io, async (progress) => {
+        // The job's code loads while the photo is decoded; the job itself waits for it.
+        void import('../../core/pipeline/scorePanel.js');
         const panel = await loadPanel(photo, options, progress);
         const scoreOptions = {
           ...defaultScoreOptions,

@@ -82,12 +82,13 @@ export class SideReader {
 
   private walkFrom(edge: number): void {
     this.edge = edge;
-    const { columns } = this.directions;
+    const { columns, edges } = this.directions;
     const { blockPx, plane } = this;
-    const rows = {
-      first: Math.max(0, Math.ceil((edge - 0.5) * blockPx - 0.5)),
-      last: Math.min(plane.height - 1, Math.ceil((edge + 0.5) * blockPx - 0.5) - 1),
-    };
+    const firstBeyond = Math.ceil((edge + 0.5) * blockPx - 0.5);
+    // The last edge also serves the rows of the rest below it.
+    const end = edge < edges - 1 ? Math.min(plane.height, firstBeyond) : plane.height;
+    const first = Math.max(0, Math.ceil((edge - 0.5) * blockPx - 0.5));
+    const rows = { first, last: end - 1 };
     for (let column = 0; column < columns; column++) {
       const x0 = column * blockPx;
       const x1 = column < columns - 1 ? x0 + blockPx : plane.width;
