@@ -1,5 +1,5 @@
 import { createPlane, type Plane } from '../image/plane.js';
-import { type BlockDirections, GrainWay, type PixelBlock } from './grainWay.js';
+import { type BlockDirections, GrainWay } from './grainWay.js';
 
 /** Share of sigma in the first pass, and steps per sigma of either: fine first, then far. */
 const firstShare = 0.25;
@@ -51,26 +51,26 @@ function averagedAlong(
     for (let column = 0; column < field.width; column++) {
       const x0 = column * field.blockPx;
       const x1 = column < field.width - 1 ? x0 + field.blockPx : width;
-      const block = { x0, y0, x1, y1 };
-      way.from(block);
-      averageBlock(source, way, block, out.data);
+      way.from(x0, y0, x1, y1);
+      for (let y = y0; y < y1; y++) {
+        averageRow(source, way, y * width + x0, y * width + x1, out.data);
+      }
     }
   }
   return out;
 }
 
-function averageBlock(
+/** One row of a block, pixels from .. to - 1 of the plane. */
+function averageRow(
   { width, data }: Plane,
   way: GrainWay,
-  { x0, y0, x1, y1 }: PixelBlock,
+  from: number,
+  to: number,
   out: Float32Array,
 ): void {
-  for (let y = y0; y < y1; y++) {
-    const end = y * width + x1;
-    let i = y * width + x0;
-    for (; i + 3 <= end; i += 3) averageThree(data, width, way, i, out);
-    for (; i < end; i++) averageOne(data, width, way, i, out);
-  }
+  let i = from;
+  for (; i + 3 <= to; i += 3) averageThree(data, width, way, i, out);
+  for (; i < to; i++) averageOne(data, width, way, i, out);
 }
 
 function averageOne(

@@ -9,14 +9,6 @@ export interface BlockDirections {
   readonly sin: Float32Array;
 }
 
-/** A rectangle of pixels, x0 .. x1 - 1 by y0 .. y1 - 1. */
-export interface PixelBlock {
-  readonly x0: number;
-  readonly y0: number;
-  readonly x1: number;
-  readonly y1: number;
-}
-
 /**
  * The way along the grain from a block of pixels, ahead and behind: where it is read, and how much
  * each reading counts. One object serves for all blocks of a plane, one after the other.
@@ -42,15 +34,18 @@ export class GrainWay {
     this.corner = new Float64Array(8 * weights.length);
   }
 
-  /** Goes the way from the middle of a block, as far as no pixel of the block leaves the plane. */
-  from(block: PixelBlock): void {
+  /**
+   * Goes the way from the middle of a block, pixels x0 .. x1 - 1 by y0 .. y1 - 1, as far as none of
+   * them leaves the plane.
+   */
+  from(x0: number, y0: number, x1: number, y1: number): void {
     this.count = 0;
     this.total = 1;
-    this.walk(block, this.stepPx);
-    this.walk(block, -this.stepPx);
+    this.walk(x0, y0, x1, y1, this.stepPx);
+    this.walk(x0, y0, x1, y1, -this.stepPx);
   }
 
-  private walk({ x0, y0, x1, y1 }: PixelBlock, stepPx: number): void {
+  private walk(x0: number, y0: number, x1: number, y1: number, stepPx: number): void {
     const { weights, offset, corner } = this;
     const { width, height } = this.plane;
     const { cos, sin, width: columns, height: rows, blockPx } = this.field;
