@@ -77,8 +77,13 @@ export function meeting(
   const { a, weight, witnesses, variance: total } = profiles;
   const whole = Math.floor(slideSteps);
   const part = slideSteps - whole;
-  let [log, met, rr, aa, bb] = [0, 0, 0, 0, 0];
-  for (let i = Math.max(0, -whole); i < Math.min(a.length, a.length - 1 - whole); i++) {
+  let log = 0;
+  let met = 0;
+  let rr = 0;
+  let aa = 0;
+  let bb = 0;
+  const end = Math.min(a.length, a.length - 1 - whole);
+  for (let i = Math.max(0, -whole); i < end; i++) {
     const va = a[i + whole] + part * (a[i + whole + 1] - a[i + whole]);
     const r = va - carried[i];
     if (Number.isNaN(r)) continue;
@@ -88,7 +93,7 @@ export function meeting(
     met += w;
     rr += w * r * r;
     aa += w * va * va;
-    bb += w * carried[i] ** 2;
+    bb += w * carried[i] * carried[i];
   }
   log -= Math.max(0, witnesses - met) * (0.5 * Math.log(total) + unmetCost);
   return {

@@ -41,7 +41,9 @@ export function boardScale(
 function usualOf(values: Float32Array): ChannelScale['cues'][number] {
   const kept = new Float32Array(values.length);
   let count = 0;
-  for (const value of values) if (!Number.isNaN(value)) kept[count++] = value;
+  for (let i = 0; i < values.length; i++) {
+    if (!Number.isNaN(values[i])) kept[count++] = values[i];
+  }
   const told = kept.subarray(0, count);
   const at = (q: number) => nthSmallest(told, Math.floor(q * told.length));
   return { middle: at(0.5), spread: (at(0.84) - at(0.16)) / 2 + 1e-9 };

@@ -46,11 +46,16 @@ export class SideReader {
     this.corner = new Float64Array(4 * columns * mostSteps);
     this.fading = weightsAlong(wayMm * pxPerMm);
     const { cos, sin } = directions;
-    this.long = sin.map((s) =>
-      Math.min(longestStepMm * pxPerMm, (deepestStepMm * pxPerMm) / (Math.abs(s) + 1e-6)),
-    );
-    this.deep = this.long.map((length, k) => length * Math.abs(sin[k]));
-    this.along = this.long.map((length, k) => (sin[k] * side >= 0 ? length : -length) * cos[k]);
+    this.along = new Float32Array(cos.length);
+    this.deep = new Float32Array(cos.length);
+    this.long = new Float32Array(cos.length);
+    for (let k = 0; k < cos.length; k++) {
+      const slant = Math.abs(sin[k]);
+      const length = Math.min(longestStepMm * pxPerMm, (deepestStepMm * pxPerMm) / (slant + 1e-6));
+      this.along[k] = (sin[k] * side >= 0 ? length : -length) * cos[k];
+      this.deep[k] = length * slant;
+      this.long[k] = length;
+    }
   }
 
   /**
