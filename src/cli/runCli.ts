@@ -13,7 +13,8 @@ const usageCodes = ['wrongUsage', 'badLength'];
 export async function runCli(args: readonly string[], io: CliIo): Promise<number> {
   const json = args.includes('--json');
   try {
-    await buildProgram(io).parseAsync([...args], { from: 'user' });
+    const program = await buildProgram(io, args[0]);
+    await program.parseAsync([...args], { from: 'user' });
     return 0;
   } catch (thrown) {
     if (thrown instanceof CommanderError && thrown.exitCode === 0) return 0;

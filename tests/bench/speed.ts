@@ -5,6 +5,7 @@ import { fileURLToPath } from 'node:url';
 import { type ChildRun, speedChild } from './speedChild.js';
 import { speedPicture } from './speedPicture.js';
 import { speedReport } from './speedReport.js';
+import { speedScaling } from './speedScaling.js';
 import { speedTensor, speedTensorExact, type Times } from './speedTensor.js';
 
 // Compiled to dist/bench, as deep as tests/bench: the paths below hold for both.
@@ -51,9 +52,10 @@ for (let round = 0; round < rounds; round++) {
 add(speedTensorExact(plane));
 
 const score = await scoreRuns();
+const scaling = await speedScaling(join(root, 'out', 'bench'), join(root, 'dist', 'cli', 'bin.js'));
 writeFileSync(
   join(root, 'docs', 'speed.md'),
-  speedReport({ times, versions, score, notes, picture, machine }),
+  speedReport({ times, versions, score, scaling, notes, picture, machine }),
 );
 process.stdout.write(readFileSync(join(root, 'docs', 'speed.md'), 'utf8'));
 

@@ -1,5 +1,7 @@
 import type { ChildRun } from './speedChild.js';
 import type { SpeedPicture } from './speedPicture.js';
+import type { Scaling } from './speedScaling.js';
+import { scalingLines } from './speedScalingLines.js';
 import type { Lap, Times } from './speedTensor.js';
 
 /** All that a run measured. */
@@ -7,6 +9,7 @@ export interface SpeedFindings {
   readonly times: Times;
   readonly versions: Record<string, string>;
   readonly score: readonly ChildRun[];
+  readonly scaling: Scaling;
   readonly notes: readonly string[];
   readonly picture: SpeedPicture;
   readonly machine: string;
@@ -27,7 +30,7 @@ const bestProcessor = (laps: readonly Lap[]) => Math.min(...laps.map((lap) => la
 
 /** docs/speed.md as text. */
 export function speedReport(findings: SpeedFindings): string {
-  const { times, versions, score, notes, picture, machine } = findings;
+  const { times, versions, score, scaling, notes, picture, machine } = findings;
   const megapixels = (picture.width * picture.height) / 1e6;
   const used = Object.entries(versions).map(([name, version]) => `${name} ${version}`);
   const lines = [
@@ -51,6 +54,7 @@ export function speedReport(findings: SpeedFindings): string {
     '',
     ...tensorAim(times),
     ...scoreLines(score, times.scikit),
+    ...scalingLines(scaling),
     ...notes.map((note) => `Note: ${note}`),
   ];
   return `${lines.join('\n').trimEnd()}\n`;

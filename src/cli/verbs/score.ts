@@ -17,7 +17,6 @@ import { parseLeaveOut } from '../options/parseLeaveOut.js';
 import { parseSeam } from '../options/parseSeam.js';
 import { parseSeed } from '../options/parseSeed.js';
 import { seamLineOf } from '../options/seamLineOf.js';
-import { scoreFiles } from './scoreFiles.js';
 import type { Verb } from './verb.js';
 
 /** `score PHOTO`: where the joints of a finished glue-up are and how much each shows. */
@@ -45,6 +44,8 @@ export const addScoreVerb: Verb = (program, io) => {
     .action(async (photo, options) => {
       if (!options.find && !options.seam) throw nothingToScore();
       const { result, written } = await withProgress(io, async (progress) => {
+        // The job's code loads while the photo is decoded; the job itself waits for it.
+        void import('../../core/pipeline/scorePanel.js');
         const panel = await loadPanel(photo, options, progress);
         const scoreOptions = {
           ...defaultScoreOptions,
@@ -59,6 +60,8 @@ export const addScoreVerb: Verb = (program, io) => {
         const result = await runJob('score', { photo: panel, options: scoreOptions }, work);
         if (!options.out) return { result, written: [] };
         const { distanceMm } = scoreOptions;
+        // Drawing is loaded only when something is to be drawn.
+        const { scoreFiles } = await import('./scoreFiles.js');
         const files = await scoreFiles(panel, result, {
           ...lengthUnitsOf(options),
           distanceMm,

@@ -14,15 +14,24 @@ import { srgbToXyz } from './srgbPrimaries.js';
  */
 export function linearLuminancePlane(image: RgbImage): Plane {
   const plane = createPlane(image.width, image.height);
+  const readRow = luminanceRows(image);
+  for (let y = 0; y < image.height; y++) {
+    readRow(y, plane.data.subarray(y * image.width, (y + 1) * image.width));
+  }
+  return plane;
+}
+
+/** Reads the luminance of one row at a time into `out`, as `linearLuminancePlane` has it. */
+export function luminanceRows(image: RgbImage): (y: number, out: Float32Array) => void {
   const [red, green, blue] = srgbToXyz[1].map((weight) => linearLightTable(weight)) as [
     Float32Array,
     Float32Array,
     Float32Array,
   ];
   const source = image.data;
-  const out = plane.data;
-  for (let i = 0, j = 0; i < out.length; i++, j += 3) {
-    out[i] = red[source[j]] + green[source[j + 1]] + blue[source[j + 2]];
-  }
-  return plane;
+  return (y, out) => {
+    for (let i = 0, j = 3 * y * image.width; i < out.length; i++, j += 3) {
+      out[i] = red[source[j]] + green[source[j + 1]] + blue[source[j + 2]];
+    }
+  };
 }

@@ -1,6 +1,6 @@
-import type { Plane } from '../image/plane.js';
+import { createPlane, type Plane } from '../image/plane.js';
 import type { RgbImage } from '../image/rgbImage.js';
-import { linearLuminancePlane } from './linearLuminancePlane.js';
+import { luminanceRows } from './linearLuminancePlane.js';
 
 /** The table has 2^stepBits entries an octave: the log is off by at most 2.5e-4. */
 const stepBits = 11;
@@ -20,13 +20,18 @@ const floatBits = (value: number) => new Int32Array(Float32Array.of(value).buffe
  * @returns plane of the same size, ln(floorY) to 0.
  */
 export function logLuminancePlane(image: RgbImage, floorY = 1 / 512): Plane {
-  const plane = linearLuminancePlane(image);
+  const plane = createPlane(image.width, image.height);
   const firstStep = floatBits(floorY) >> shift;
   const table = logTable(firstStep, (floatBits(1.001) >> shift) - firstStep + 1);
-  const bits = new Int32Array(plane.data.buffer);
-  for (let i = 0; i < bits.length; i++) {
-    const step = Math.max((bits[i] >> shift) - firstStep, 0);
-    plane.data[i] = table[step];
+  // Row by row, so that the luminances are still at hand when they are looked up.
+  const luminance = new Float32Array(image.width);
+  const bits = new Int32Array(luminance.buffer);
+  const readRow = luminanceRows(image);
+  for (let y = 0, out = 0; y < image.height; y++) {
+    readRow(y, luminance);
+    for (let x = 0; x < bits.length; x++) {
+      plane.data[out++] = table[Math.max((bits[x] >> shift) - firstStep, 0)];
+    }
   }
   return plane;
 }

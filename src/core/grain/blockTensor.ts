@@ -1,4 +1,5 @@
-import type { GradientPlanes } from '../filter/gaussianGradient.js';
+import { gradientRows } from '../filter/gradientRows.js';
+import type { Plane } from '../image/plane.js';
 
 /**
  * Gradient products averaged over square blocks, not yet smoothed: block (i, j) covers
@@ -17,38 +18,52 @@ export interface BlockTensor {
  * Averages gradient products over blocks of about a millimetre: the raw material of every grain
  * direction, kept unsmoothed so that a window may end exactly at a seam.
  *
- * @param gradient slopes of a plane, per pixel.
+ * @param sigmaPx scale of the slopes, px.
  * @param blockPx side of a block, whole pixels; a rest narrower than a block is left out.
  * @param pxPerMm scale of the plane.
  */
 export function blockTensor(
-  { width, height, gx, gy }: GradientPlanes,
+  source: Plane,
+  sigmaPx: number,
   blockPx: number,
   pxPerMm: number,
 ): BlockTensor {
-  const w = Math.floor(width / blockPx);
-  const h = Math.floor(height / blockPx);
-  const jxx = new Float32Array(w * h);
-  const jxy = new Float32Array(w * h);
-  const jyy = new Float32Array(w * h);
+  const width = Math.floor(source.width / blockPx);
+  const height = Math.floor(source.height / blockPx);
+  const size = width * height;
+  const jxx = new Float32Array(size);
+  const jxy = new Float32Array(size);
+  const jyy = new Float32Array(size);
+  const blocks = { width, height, stepMm: blockPx / pxPerMm, jxx, jxy, jyy };
+  gradientRows(source, sigmaPx, (y, gx, gy) => {
+    const row = Math.floor(y / blockPx);
+    if (row < height) addRow(blocks, row * width, gx, gy, blockPx);
+  });
+  return blocks;
+}
+
+/** Adds the products of one row of pixels to the blocks that it crosses. */
+function addRow(
+  { width, jxx, jxy, jyy }: BlockTensor,
+  firstBlock: number,
+  gx: Float32Array,
+  gy: Float32Array,
+  blockPx: number,
+): void {
   const scale = 1 / (blockPx * blockPx);
-  for (let y = 0; y < h * blockPx; y++) {
-    const out = ((y / blockPx) | 0) * w;
-    for (let bx = 0, i = y * width; bx < w; bx++) {
-      let xx = 0;
-      let xy = 0;
-      let yy = 0;
-      for (let end = i + blockPx; i < end; i++) {
-        const a = gx[i];
-        const b = gy[i];
-        xx += a * a;
-        xy += a * b;
-        yy += b * b;
-      }
-      jxx[out + bx] += xx * scale;
-      jxy[out + bx] += xy * scale;
-      jyy[out + bx] += yy * scale;
+  for (let block = firstBlock, i = 0; block < firstBlock + width; block++) {
+    let xx = 0;
+    let xy = 0;
+    let yy = 0;
+    for (const end = i + blockPx; i < end; i++) {
+      const a = gx[i];
+      const b = gy[i];
+      xx += a * a;
+      xy += a * b;
+      yy += b * b;
     }
+    jxx[block] += xx * scale;
+    jxy[block] += xy * scale;
+    jyy[block] += yy * scale;
   }
-  return { width: w, height: h, stepMm: blockPx / pxPerMm, jxx, jxy, jyy };
 }

@@ -1,3 +1,4 @@
+import { nthSmallest } from '../statistics/nthSmallest.js';
 import type { BlockTensor } from './blockTensor.js';
 
 /** Wood's own lines rarely exceed their median block by more than this in energy. */
@@ -10,8 +11,7 @@ const mostOverMedian = 8;
 export function capEnergy(blocks: BlockTensor): BlockTensor {
   const { jxx, jxy, jyy } = blocks;
   const energy = jxx.map((xx, i) => xx + jyy[i]);
-  const sorted = energy.slice().sort();
-  const most = mostOverMedian * sorted[sorted.length >> 1];
+  const most = mostOverMedian * nthSmallest(energy.slice(), energy.length >> 1);
   for (let i = 0; i < energy.length; i++) {
     if (energy[i] <= most || most <= 0) continue;
     const scale = most / energy[i];

@@ -1,13 +1,5 @@
 import { createPlane, type Plane } from '../image/plane.js';
-
-/** Grain direction per block of the plane: unit vectors, sign free. */
-export interface BlockDirections {
-  readonly width: number;
-  readonly height: number;
-  readonly blockPx: number;
-  readonly cos: Float32Array;
-  readonly sin: Float32Array;
-}
+import { type BlockDirections, GrainWay } from './grainWay.js';
 
 /** Share of sigma in the first pass, and steps per sigma of either: fine first, then far. */
 const firstShare = 0.25;
@@ -36,73 +28,95 @@ export function carryAlongGrain(source: Plane, field: BlockDirections, sigmaPx: 
   return averagedAlong(near, field, second, second / stepsPerSigma.second);
 }
 
+/**
+ * One pass. All pixels of a block go the way that its middle goes: the direction is the block's
+ * own, so they share the way, and with it the weights between neighbouring pixels.
+ */
 function averagedAlong(
   source: Plane,
   field: BlockDirections,
   sigmaPx: number,
   stepPx: number,
 ): Plane {
-  const out = createPlane(source.width, source.height);
-  const steps = Math.round((2 * sigmaPx) / stepPx);
-  const weights = Float64Array.from({ length: steps + 1 }, (_, k) =>
+  const { width, height } = source;
+  const out = createPlane(width, height);
+  const weights = Float64Array.from({ length: Math.round((2 * sigmaPx) / stepPx) + 1 }, (_, k) =>
     Math.exp(-0.5 * ((k * stepPx) / sigmaPx) ** 2),
   );
-  for (let y = 0; y < source.height; y++) {
-    for (let x = 0; x < source.width; x++) {
-      const i = y * source.width + x;
-      const ahead = walk(source, field, x, y, stepPx, weights);
-      const behind = walk(source, field, x, y, -stepPx, weights);
-      const weight = 1 + ahead.weight + behind.weight;
-      out.data[i] = (source.data[i] + ahead.sum + behind.sum) / weight;
+  const way = new GrainWay(source, field, stepPx, weights);
+  for (let row = 0; row < field.height; row++) {
+    const y0 = row * field.blockPx;
+    // The last blocks take in what is left of the plane beside them.
+    const y1 = row < field.height - 1 ? y0 + field.blockPx : height;
+    for (let column = 0; column < field.width; column++) {
+      const x0 = column * field.blockPx;
+      const x1 = column < field.width - 1 ? x0 + field.blockPx : width;
+      way.from(x0, y0, x1, y1);
+      for (let y = y0; y < y1; y++) {
+        averageRow(source, way, y * width + x0, y * width + x1, out.data);
+      }
     }
   }
   return out;
 }
 
-const walked = [
-  { sum: 0, weight: 0 },
-  { sum: 0, weight: 0 },
-];
+/** One row of a block, pixels from .. to - 1 of the plane. */
+function averageRow(
+  { width, data }: Plane,
+  way: GrainWay,
+  from: number,
+  to: number,
+  out: Float32Array,
+): void {
+  let i = from;
+  for (; i + 3 <= to; i += 3) averageThree(data, width, way, i, out);
+  for (; i < to; i++) averageOne(data, width, way, i, out);
+}
 
-/** Weighted sum along the line from (x, y), forward for a positive step. */
-function walk(
-  { width, height, data }: Plane,
-  { cos: cosOf, sin: sinOf, width: columns, height: rows, blockPx }: BlockDirections,
-  x: number,
-  y: number,
-  stepPx: number,
-  weights: Float64Array,
-): { sum: number; weight: number } {
-  const out = walked[stepPx > 0 ? 0 : 1];
-  const perPx = 1 / blockPx;
-  let [dx, dy, sum, weight] = [0, 0, 0, 0];
-  let px = x;
-  let py = y;
-  for (let k = 1; k < weights.length; k++) {
-    const bx = Math.min(columns - 1, (px * perPx) | 0);
-    const block = Math.min(rows - 1, (py * perPx) | 0) * columns + bx;
-    let cos = cosOf[block] * stepPx;
-    let sin = sinOf[block] * stepPx;
-    if (k > 1 && cos * dx + sin * dy < 0) {
-      cos = -cos;
-      sin = -sin;
-    }
-    dx = cos;
-    dy = sin;
-    px += dx;
-    py += dy;
-    if (px < 0 || py < 0 || px >= width - 1 || py >= height - 1) break;
-    const ix = px | 0;
-    const iy = py | 0;
-    const i = iy * width + ix;
-    const fx = px - ix;
-    const fy = py - iy;
-    const top = data[i] + fx * (data[i + 1] - data[i]);
-    const bottom = data[i + width] + fx * (data[i + width + 1] - data[i + width]);
-    sum += weights[k] * (top + fy * (bottom - top));
-    weight += weights[k];
+function averageOne(
+  data: Float32Array,
+  width: number,
+  { count, offset, corner, total }: GrainWay,
+  i: number,
+  out: Float32Array,
+): void {
+  let sum = data[i];
+  for (let n = 0, c = 0; n < count; n++, c += 4) {
+    const j = i + offset[n];
+    const k = j + width;
+    sum += corner[c] * data[j] + corner[c + 1] * data[j + 1];
+    sum += corner[c + 2] * data[k] + corner[c + 3] * data[k + 1];
   }
-  out.sum = sum;
-  out.weight = weight;
-  return out;
+  out[i] = sum / total;
+}
+
+/** Three neighbours at once: they share half of what they read. */
+function averageThree(
+  data: Float32Array,
+  width: number,
+  { count, offset, corner, total }: GrainWay,
+  i: number,
+  out: Float32Array,
+): void {
+  let first = data[i];
+  let second = data[i + 1];
+  let third = data[i + 2];
+  for (let n = 0, c = 0; n < count; n++, c += 4) {
+    const upperLeft = corner[c];
+    const upperRight = corner[c + 1];
+    const lowerLeft = corner[c + 2];
+    const lowerRight = corner[c + 3];
+    const j = i + offset[n];
+    const k = j + width;
+    const u1 = data[j + 1];
+    const u2 = data[j + 2];
+    const l1 = data[k + 1];
+    const l2 = data[k + 2];
+    first += upperLeft * data[j] + upperRight * u1 + lowerLeft * data[k] + lowerRight * l1;
+    second += upperLeft * u1 + upperRight * u2 + lowerLeft * l1 + lowerRight * l2;
+    third += upperLeft * u2 + upperRight * data[j + 3] + lowerLeft * l2 + lowerRight * data[k + 3];
+  }
+  out[i] = first / total;
+  out[i + 1] = second / total;
+  out[i + 2] = third / total;
 }

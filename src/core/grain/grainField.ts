@@ -1,10 +1,10 @@
 import { averageDown } from '../filter/averageDown.js';
 import { gaussianBlur } from '../filter/gaussianBlur.js';
-import { gaussianGradient } from '../filter/gaussianGradient.js';
 import type { Plane } from '../image/plane.js';
 import { type BlockTensor, blockTensor } from './blockTensor.js';
-import { type BlockDirections, carryAlongGrain } from './carryAlongGrain.js';
+import { carryAlongGrain } from './carryAlongGrain.js';
 import { grainAngleSe } from './grainAngleSe.js';
+import type { BlockDirections } from './grainWay.js';
 
 /** Ring-line direction over the panel, one entry per block of about a millimetre. */
 export interface GrainField {
@@ -64,8 +64,8 @@ export function grainField(logLuminance: Plane, pxPerMm: number): GrainField {
 }
 
 function blocksOf(plane: Plane, scale: number, sigmaMm: number): BlockTensor {
-  const gradient = gaussianGradient(plane, Math.max(0.7, sigmaMm * scale));
-  return blockTensor(gradient, Math.max(1, Math.round(scale)), scale);
+  const slopePx = Math.max(0.7, sigmaMm * scale);
+  return blockTensor(plane, slopePx, Math.max(1, Math.round(scale)), scale);
 }
 
 function smoothed(blocks: BlockTensor, sigmaMm: number): BlockTensor {

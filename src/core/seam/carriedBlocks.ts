@@ -1,6 +1,6 @@
 import { averageDown } from '../filter/averageDown.js';
 import { gaussianBlur } from '../filter/gaussianBlur.js';
-import { gaussianGradient } from '../filter/gaussianGradient.js';
+import { alongLines } from '../grain/alongLines.js';
 import { type BlockTensor, blockTensor } from '../grain/blockTensor.js';
 import { capEnergy } from '../grain/capEnergy.js';
 import { carryAlongGrain } from '../grain/carryAlongGrain.js';
@@ -26,13 +26,9 @@ export function carriedBlocks(wood: Plane, pxPerMm: number): BlockTensor {
   const source = factor > 1 ? averageDown(wood, factor) : wood;
   const scale = pxPerMm / factor;
   const blockPx = Math.max(1, Math.round(scale));
-  const first = capEnergy(
-    blockTensor(gaussianGradient(source, firstSlopeMm * scale), blockPx, scale),
-  );
+  const first = capEnergy(blockTensor(source, firstSlopeMm * scale, blockPx, scale));
   const lines = carryAlongGrain(source, directions(first, blockPx), carryMm * scale);
-  return capEnergy(
-    blockTensor(gaussianGradient(lines, Math.max(0.7, slopeMm * scale)), blockPx, scale),
-  );
+  return capEnergy(blockTensor(lines, Math.max(0.7, slopeMm * scale), blockPx, scale));
 }
 
 /** Rows that a side must be a whole multiple of, so that blocks end at the seam, px. */
@@ -46,12 +42,7 @@ function directions(blocks: BlockTensor, blockPx: number) {
   const smooth = (data: Float32Array) =>
     gaussianBlur({ width, height, data }, windowMm / stepMm).data;
   const [xx, xy, yy] = [smooth(blocks.jxx), smooth(blocks.jxy), smooth(blocks.jyy)];
-  const across = xx.map((v, i) => 0.5 * Math.atan2(2 * xy[i], v - yy[i]));
-  return {
-    width,
-    height,
-    blockPx,
-    cos: across.map((a) => -Math.sin(a)),
-    sin: across.map(Math.cos),
-  };
+  const cosTwice = xx.map((v, i) => v - yy[i]);
+  const sinTwice = xy.map((v) => 2 * v);
+  return { width, height, blockPx, ...alongLines(cosTwice, sinTwice) };
 }

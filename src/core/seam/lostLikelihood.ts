@@ -41,36 +41,59 @@ export interface Meeting {
   readonly discord: number;
 }
 
+/** What is expected of every place after a gap: half the log of its variance, and its inverse scale. */
+export interface Expected {
+  readonly halfLog: Float64Array;
+  readonly perSquare: Float64Array;
+}
+
 /**
- * Weighs one pair (gap, slide): every place counts by the variance expected of it,
- * v = V (D0 + (1 - D0) open), and by Student's law; wood carried beyond the joint's ends counts as
+ * The variance v = V (D0 + (1 - D0) open) of every place as `meeting` uses it.
+ *
+ * @param open from `openVariance`. @param usualDiscord D0 of lines with no seam, 0..1.
+ */
+export function expected(
+  { variance }: LostProfiles,
+  open: Float64Array,
+  usualDiscord: number,
+): Expected {
+  const v = open.map((share) => variance * (usualDiscord + (1 - usualDiscord) * share));
+  return { halfLog: v.map((x) => 0.5 * Math.log(x)), perSquare: v.map((x) => 1 / (x * freedom)) };
+}
+
+/**
+ * Weighs one pair (gap, slide): every place counts by the variance expected of it and by
+ * Student's law; wood carried beyond the joint's ends counts as
  * wood that has nothing to say, so that a wide gap is neither preferred nor ruled out for it.
  *
  * @param carried side B carried through the gap. @param slideSteps slide in samples.
- * @param open from `openVariance`. @param usualDiscord D0 of lines with no seam, 0..1.
  */
 export function meeting(
   profiles: LostProfiles,
   carried: Float64Array,
   slideSteps: number,
-  open: Float64Array,
-  usualDiscord: number,
+  { halfLog, perSquare }: Expected,
 ): Meeting {
   const { a, weight, witnesses, variance: total } = profiles;
   const whole = Math.floor(slideSteps);
   const part = slideSteps - whole;
-  let [log, met, rr, aa, bb] = [0, 0, 0, 0, 0];
-  for (let i = Math.max(0, -whole); i < Math.min(a.length, a.length - 1 - whole); i++) {
+  let log = 0;
+  let met = 0;
+  let rr = 0;
+  let aa = 0;
+  let bb = 0;
+  const end = Math.min(a.length, a.length - 1 - whole);
+  for (let i = Math.max(0, -whole); i < end; i++) {
     const va = a[i + whole] + part * (a[i + whole + 1] - a[i + whole]);
     const r = va - carried[i];
     if (Number.isNaN(r)) continue;
     const w = weight[i];
-    const v = total * (usualDiscord + (1 - usualDiscord) * open[i]);
-    log -= w * (0.5 * Math.log(v) + ((freedom + 1) / 2) * Math.log1p((r * r) / (v * freedom)));
+    if (w === 0) continue;
+    log -= w * (halfLog[i] + ((freedom + 1) / 2) * Math.log(1 + r * r * perSquare[i]));
     met += w;
     rr += w * r * r;
     aa += w * va * va;
-    bb += w * carried[i] ** 2;
+    bb += w * carried[i] * carried[i];
   }
   log -= Math.max(0, witnesses - met) * (0.5 * Math.log(total) + unmetCost);
   return {

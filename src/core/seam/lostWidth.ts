@@ -1,6 +1,6 @@
 import { gapCarryMm } from './gapCarry.js';
 import type { LineMeasures } from './lineMeasures.js';
-import { meeting, openVariance } from './lostLikelihood.js';
+import { expected, meeting, openVariance } from './lostLikelihood.js';
 import { type LostProfiles, lostProfiles } from './lostProfiles.js';
 import { windowOffset } from './windowOffset.js';
 
@@ -72,9 +72,9 @@ export function lostWidth(
   const discords = new Float64Array(logP.length);
   gs.forEach((g, j) => {
     const carried = carryThroughGap(line, profiles, g);
-    const open = openVariance(line, profiles, g, spacingMm);
+    const wanted = expected(profiles, openVariance(line, profiles, g, spacingMm), usual);
     us.forEach((u, k) => {
-      const met = meeting(profiles, carried, u / profiles.stepMm, open, usual);
+      const met = meeting(profiles, carried, u / profiles.stepMm, wanted);
       const i = j * us.length + k;
       discords[i] = met.discord;
       logP[i] = met.logLikelihood - Math.log1p((u / slidePriorMm) ** 2);
@@ -97,7 +97,7 @@ function ownDiscord(own: readonly LineMeasures[], spacingMm: number): number | n
   const values = own
     .map((line) => lostProfiles(line, spacingMm))
     .filter((p) => p.witnesses >= leastWitnesses)
-    .map((p) => meeting(p, p.b, 0, new Float64Array(p.a.length), 0).discord)
+    .map((p) => meeting(p, p.b, 0, expected(p, new Float64Array(p.a.length), 0)).discord)
     .filter((d) => !Number.isNaN(d))
     .sort((a, b) => a - b);
   return values.length > 0 ? Math.min(1, values[values.length >> 1]) : null;

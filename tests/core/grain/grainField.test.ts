@@ -1,5 +1,4 @@
 import { describe, expect, it } from 'vitest';
-import { gaussianGradient } from '../../../src/core/filter/gaussianGradient.js';
 import { blockTensor } from '../../../src/core/grain/blockTensor.js';
 import { carryAlongGrain } from '../../../src/core/grain/carryAlongGrain.js';
 import { grainField } from '../../../src/core/grain/grainField.js';
@@ -13,20 +12,23 @@ const apartDeg = (a: number, b: number) => Math.abs((Math.asin(Math.sin(a - b)) 
 
 describe('blockTensor', () => {
   it('averages the products of the slopes and leaves a narrow rest out', () => {
-    const [width, height] = [7, 5];
-    const gx = Float32Array.from({ length: width * height }, (_, i) => (i % width) + 1);
-    const gy = Float32Array.from({ length: width * height }, (_, i) => Math.floor(i / width) - 2);
-    const tensor = blockTensor({ width, height, gx, gy }, 2, 4);
-    expect([tensor.width, tensor.height, tensor.stepMm]).toEqual([3, 2, 0.5]);
-    // Block (1, 0): gx = 3, 4 and gy = -2, -1.
-    expect(tensor.jxx[1]).toBeCloseTo((9 + 16) / 2, 5);
-    expect(tensor.jxy[1]).toBeCloseTo((3 * -2 + 4 * -2 + 3 * -1 + 4 * -1) / 4, 5);
-    expect(tensor.jyy[1]).toBeCloseTo((4 + 1) / 2, 5);
+    const [width, height] = [70, 50];
+    // Bends along x only: gx = x - 30 and gy = 3 wherever the mirrored border is out of reach.
+    const data = Float32Array.from({ length: width * height }, (_, i) => {
+      const [x, y] = [i % width, Math.floor(i / width)];
+      return (x - 30) ** 2 / 2 + 3 * y;
+    });
+    const tensor = blockTensor({ width, height, data }, 0.8, 20, 4);
+    expect([tensor.width, tensor.height, tensor.stepMm]).toEqual([3, 2, 5]);
+    // Block (1, 1) covers x = 20 .. 39 and y = 20 .. 39: mean of (x - 30)^2 is 33.5, of x - 30 is -0.5.
+    expect(tensor.jxx[4]).toBeCloseTo(33.5, 3);
+    expect(tensor.jxy[4]).toBeCloseTo(-1.5, 3);
+    expect(tensor.jyy[4]).toBeCloseTo(9, 3);
   });
 
   it('of a grating has the energy 2 pi^2 (a / s)^2, all of it across the lines', () => {
     const plane = drawGrating(320, 320, 30 * rad, 16);
-    const tensor = blockTensor(gaussianGradient(plane, 0.8), 32, 4);
+    const tensor = blockTensor(plane, 0.8, 32, 4);
     // Gaussian derivative of scale 0.8 px: amplitude times exp(-(2 pi 0.8 / 16)^2 / 2).
     const amplitude = 0.3 * Math.exp(-0.5 * ((2 * Math.PI * 0.8) / 16) ** 2);
     const energy = 2 * Math.PI ** 2 * (amplitude / 16) ** 2;

@@ -8,6 +8,7 @@ const clearMm = 0.8;
 /**
  * Signed steps of L*, a* and b* across every row, band against band, in the finder's cells; given
  * as sign(d) sqrt|d|, so that a step over the whole length counts more than one broad dark ring.
+ * Index column * rows + row.
  *
  * @param columns, columnMm, rows, rowsPerMm the cells to fill.
  */
@@ -54,7 +55,7 @@ function stepMap(
       const step =
         (sums[belowEnd] - sums[below]) / (belowEnd - below) -
         (sums[above] - sums[aboveStart]) / (above - aboveStart);
-      out[row * columns + c] = Math.sign(step) * Math.sqrt(Math.abs(step));
+      out[c * rows + row] = Math.sign(step) * Math.sqrt(Math.abs(step));
     }
   }
   return out;

@@ -1,13 +1,8 @@
 import type { BlockTensor } from '../../grain/blockTensor.js';
 import type { Plane } from '../../image/plane.js';
-import { type SideDirections, sideDirections } from './sideDirections.js';
+import { sideDirections } from './sideDirections.js';
+import { SideReader } from './sideReader.js';
 
-/** Depth of wood read on each side of a row, and longest way along the grain to reach it, mm. */
-const nearMm = 0.5;
-const farMm = 2.2;
-const wayMm = 22;
-const longestStepMm = 1.3;
-const deepestStepMm = 0.3;
 /** Pieces of the across-grain coordinate; half windows that part fine lines, wide ones, shading, mm. */
 const binMm = 0.25;
 const bandEdgesMm: readonly number[] = [1.25, 5];
@@ -40,9 +35,10 @@ export function discordMap(
   const stride = 2;
   const perRow = Math.floor((columns * columnPx) / stride);
   const perColumn = columnPx / stride;
-  const blockPx = blocks.stepMm * pxPerMm;
-  const above = sideDirections(blocks, -1);
-  const below = sideDirections(blocks, 1);
+  const blockPx = Math.round(blocks.stepMm * pxPerMm);
+  const { above, below } = sideDirections(blocks);
+  const upper = new SideReader(source, pxPerMm, above, blockPx, -1);
+  const lower = new SideReader(source, pxPerMm, below, blockPx, 1);
   const cells = () => new Float32Array(columns * source.height);
   const bands = bandEdgesMm.map((edgeMm) => ({ edgeMm, d: cells(), e: cells(), crossed: cells() }));
   const a = new Float32Array(perRow);
@@ -52,12 +48,12 @@ export function discordMap(
   const bins = new RowBins(Math.ceil((perRow * stride) / pxPerMm / binMm) + 1);
   // Every second row: a third of a millimetre either way is less than a line's place is known to.
   for (let y = 0; y < source.height; y += 2) {
-    const edge = Math.min(above.edges - 1, Math.round((y + 0.5) / blockPx)) * above.columns;
-    carry(source, pxPerMm, above, edge, blockPx, stride, y, -1, a);
-    carry(source, pxPerMm, below, edge, blockPx, stride, y, 1, b);
+    const edge = Math.min(above.edges - 1, Math.round((y + 0.5) / blockPx));
+    upper.read(y, edge, stride, a);
+    lower.read(y, edge, stride, b);
     let u = 0;
     for (let i = 0; i < perRow; i++) {
-      const k = edge + Math.min(above.columns - 1, ((i * stride) / blockPx) | 0);
+      const k = edge * above.columns + Math.min(above.columns - 1, ((i * stride) / blockPx) | 0);
       const slant = (Math.abs(above.sin[k]) + Math.abs(below.sin[k])) / 2;
       du[i] = (slant * stride) / pxPerMm;
       u += du[i];
@@ -93,6 +89,8 @@ class RowBins {
   private readonly a: Float32Array;
   private readonly b: Float32Array;
   private readonly w: Float32Array;
+  private readonly slowA: Float32Array;
+  private readonly slowB: Float32Array;
   private last = -1;
   constructor(count: number) {
     this.discord = new Float32Array(count);
@@ -100,6 +98,8 @@ class RowBins {
     this.a = new Float32Array(count);
     this.b = new Float32Array(count);
     this.w = new Float32Array(count);
+    this.slowA = new Float32Array(count);
+    this.slowB = new Float32Array(count);
   }
 
   fill(a: Float32Array, b: Float32Array, bin: Int32Array, du: Float32Array): void {
@@ -116,10 +116,13 @@ class RowBins {
   /** Takes the pattern finer than edgeMm off both profiles and compares it. */
   next(edgeMm: number): void {
     const reach = Math.round(edgeMm / binMm);
-    const [slowA, slowB] = [this.slow(this.a, reach), this.slow(this.b, reach)];
+    const { slowA, slowB } = this;
+    this.slow(this.a, reach, slowA);
+    this.slow(this.b, reach, slowB);
     for (let k = 0; k <= this.last; k++) {
       const w = this.w[k] + 1e-9;
-      const [da, db] = [this.a[k] / w - slowA[k], this.b[k] / w - slowB[k]];
+      const da = this.a[k] / w - slowA[k];
+      const db = this.b[k] / w - slowB[k];
       this.discord[k] = (da - db) ** 2;
       this.energy[k] = da * da + db * db;
       this.a[k] = w * slowA[k];
@@ -128,75 +131,20 @@ class RowBins {
   }
 
   /** Mean over `reach` bins to either side. */
-  private slow(sum: Float32Array, reach: number): Float32Array {
-    const { last } = this;
-    const out = new Float32Array(last + 1);
-    let [s, w] = [0, 0];
+  private slow(sum: Float32Array, reach: number, out: Float32Array): void {
+    const { last, w: weight } = this;
+    let s = 0;
+    let w = 0;
     for (let k = -reach; k <= last; k++) {
       if (k + reach <= last) {
         s += sum[k + reach];
-        w += this.w[k + reach];
+        w += weight[k + reach];
       }
       if (k - reach - 1 >= 0) {
         s -= sum[k - reach - 1];
-        w -= this.w[k - reach - 1];
+        w -= weight[k - reach - 1];
       }
       if (k >= 0) out[k] = s / (w + 1e-9);
     }
-    return out;
-  }
-}
-
-/** Weight of a reading by its way, px: the longer the way, the less sure. */
-function weightsAlong(longest: number): Float64Array {
-  return Float64Array.from({ length: Math.ceil(longest) + 8 }, (_, way) =>
-    Math.exp(-way / (0.5 * longest)),
-  );
-}
-
-/** One side of a row carried along its grain to the row; NaN where no line reaches it. */
-function carry(
-  { width, height, data }: Plane,
-  pxPerMm: number,
-  d: SideDirections,
-  edge: number,
-  blockPx: number,
-  stride: number,
-  y: number,
-  side: -1 | 1,
-  out: Float32Array,
-): void {
-  const [near, far, longest] = [nearMm * pxPerMm, farMm * pxPerMm, wayMm * pxPerMm];
-  const step = longestStepMm * pxPerMm;
-  const deepest = deepestStepMm * pxPerMm;
-  const perPx = 1 / blockPx;
-  const fading = weightsAlong(longest);
-  for (let i = 0; i < out.length; i++) {
-    let x = i * stride;
-    let depth = 0;
-    let way = 0;
-    let sum = 0;
-    let weight = 0;
-    while (depth < far && way < longest) {
-      const k = edge + Math.min(d.columns - 1, (x * perPx) | 0);
-      const slant = Math.abs(d.sin[k]);
-      const length = Math.min(step, deepest / (slant + 1e-6));
-      x += (d.sin[k] * side >= 0 ? length : -length) * d.cos[k];
-      depth += length * slant;
-      way += length;
-      if (x < 0 || x >= width - 1) break;
-      if (depth < near) continue;
-      const py = y + side * depth;
-      if (py < 0 || py >= height - 1) break;
-      const j = (py | 0) * width + (x | 0);
-      const fx = x - (x | 0);
-      const fy = py - (py | 0);
-      const top = data[j] + fx * (data[j + 1] - data[j]);
-      const bottom = data[j + width] + fx * (data[j + width + 1] - data[j + width]);
-      const w = fading[way | 0];
-      sum += w * (top + fy * (bottom - top));
-      weight += w;
-    }
-    out[i] = weight > 0 ? sum / weight : Number.NaN;
   }
 }

@@ -1,3 +1,4 @@
+import { nthSmallest } from '../../statistics/nthSmallest.js';
 import { binMaxima } from './binMaxima.js';
 import { discordSurprise } from './discordSurprise.js';
 import type { LineScan } from './lineScan.js';
@@ -6,15 +7,13 @@ import type { SeamMaps } from './seamMaps.js';
 import { tailScale } from './tailScale.js';
 import { whiten } from './whiten.js';
 
-/** How the lines of one board behave, cue by cue and channel by channel. */
-export interface BoardScale {
-  /** Median of each cue over the region's lines, and half of its 16..84 % range. */
-  readonly cues: readonly { readonly middle: number; readonly spread: number }[];
-  /** Per signed channel the inverse correlation of its cues, and median and tail of its strength. */
-  readonly signed: readonly ChannelScale[];
-}
+/** How the lines of one board behave, one entry per signed channel. */
+export type BoardScale = readonly ChannelScale[];
 
 interface ChannelScale {
+  /** Per cue the median over the region's lines, and half of its 16..84 % range. */
+  readonly cues: readonly { readonly middle: number; readonly spread: number }[];
+  /** Inverse correlation of the cues, and median and tail of their joint strength. */
   readonly inverse: readonly (readonly number[])[];
   readonly median: number;
   readonly tail: number;
@@ -30,18 +29,24 @@ export function boardScale(
   binRows: number,
   edgeRows: number,
 ): BoardScale {
-  const cues = scan.sum.map((values) => {
-    const sorted = values.filter((v) => !Number.isNaN(v)).sort();
-    const at = (q: number) => sorted[Math.min(sorted.length - 1, Math.floor(q * sorted.length))];
-    return { middle: at(0.5), spread: (at(0.84) - at(0.16)) / 2 + 1e-9 };
-  });
-  const signed = signedChannels.map((channel) => {
+  return signedChannels.map((channel) => {
+    const cues = channel.map((name) => usualOf(scan.sum[cueIndex(maps, name)]));
     const z = standardised(maps, scan, cues, channel);
     const inverse = z.length > 1 ? whiten(z) : [[1]];
     const maxima = binMaxima(strength(z, inverse), scan.rows, binRows, edgeRows);
-    return { inverse, ...tailScale(maxima.map((m) => m.value)) };
+    return { cues, inverse, ...tailScale(maxima.map((m) => m.value)) };
   });
-  return { cues, signed };
+}
+
+function usualOf(values: Float32Array): ChannelScale['cues'][number] {
+  const kept = new Float32Array(values.length);
+  let count = 0;
+  for (let i = 0; i < values.length; i++) {
+    if (!Number.isNaN(values[i])) kept[count++] = values[i];
+  }
+  const told = kept.subarray(0, count);
+  const at = (q: number) => nthSmallest(told, Math.floor(q * told.length));
+  return { middle: at(0.5), spread: (at(0.84) - at(0.16)) / 2 + 1e-9 };
 }
 
 /**
@@ -56,17 +61,16 @@ export function boardScale(
 export function evidence(maps: SeamMaps, scan: LineScan, scale: BoardScale): Float32Array {
   const tilts = scan.slopes.length;
   const signed = signedChannels.map((channel, k) => {
-    const { inverse, median, tail } = scale.signed[k];
-    const t2 = strength(standardised(maps, scan, scale.cues, channel), inverse);
+    const { cues, inverse, median, tail } = scale[k];
+    const t2 = strength(standardised(maps, scan, cues, channel), inverse);
     return t2.map((t) => (t < median ? 0 : (t - median) / tail));
   });
   const stepped = scan.sum[cueIndex(maps, 'stepped')];
-  return scan.sum[cueIndex(maps, 'strangers')].map((strangers, i) =>
-    pooledSurprise(
-      discordSurprise(strangers, stepped[i], tilts),
-      signed.map((s) => s[i]),
-    ),
-  );
+  const here = signed.map(() => 0);
+  return scan.sum[cueIndex(maps, 'strangers')].map((strangers, i) => {
+    for (let k = 0; k < here.length; k++) here[k] = signed[k][i];
+    return pooledSurprise(discordSurprise(strangers, stepped[i], tilts), here);
+  });
 }
 
 const cueIndex = (maps: SeamMaps, name: string) => maps.cues.findIndex((cue) => cue.cue === name);
@@ -74,13 +78,12 @@ const cueIndex = (maps: SeamMaps, name: string) => maps.cues.findIndex((cue) => 
 function standardised(
   maps: SeamMaps,
   scan: LineScan,
-  cues: BoardScale['cues'],
+  cues: ChannelScale['cues'],
   channel: readonly string[],
 ): Float32Array[] {
-  return channel.map((name) => {
-    const k = cueIndex(maps, name);
+  return channel.map((name, k) => {
     const { middle, spread } = cues[k];
-    return scan.sum[k].map((value) => (value - middle) / spread);
+    return scan.sum[cueIndex(maps, name)].map((value) => (value - middle) / spread);
   });
 }
 

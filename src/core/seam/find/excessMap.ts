@@ -15,7 +15,7 @@ const outOfStep = 2.5;
 /** The most that one cell may say for a joint: a joint speaks along its length. */
 const mostPerCell = 0.5;
 
-/** ln likelihood ratios per cell, index row * columns + column; they sum over a line. */
+/** ln likelihood ratios per cell, index column * rows + row; they sum over a line. */
 export interface JointExcess {
   readonly strangers: Float32Array;
   readonly stepped: Float32Array;
@@ -68,8 +68,9 @@ export function excessMap(
       const witnesses = crossed[i] / (witnessOverEdge * edgeMm);
       const none = logLaw(ratio, usual);
       const step = Math.min(1, outOfStep * usual);
-      strangers[i] = Math.min(mostPerCell, witnesses * (logLaw(ratio, 1) - none));
-      stepped[i] = Math.min(mostPerCell, witnesses * (logLaw(ratio, step) - none));
+      const out = c * rows + y;
+      strangers[out] = Math.min(mostPerCell, witnesses * (logLaw(ratio, 1) - none));
+      stepped[out] = Math.min(mostPerCell, witnesses * (logLaw(ratio, step) - none));
     }
   }
   return { strangers, stepped };

@@ -1,9 +1,10 @@
 import { averageDown } from '../../filter/averageDown.js';
 import type { BlockTensor } from '../../grain/blockTensor.js';
-import type { Plane } from '../../image/plane.js';
+import { createPlane, type Plane } from '../../image/plane.js';
 import { transposePlane } from '../../image/transposePlane.js';
 import type { Progress } from '../../progress.js';
 import type { RandomSource } from '../../random/randomSource.js';
+import { meanOf } from '../../statistics/meanOf.js';
 import { carriedBlocks } from '../carriedBlocks.js';
 import type { PanelPlanes } from '../seamWood.js';
 import type { FoundSeam } from './foundSeam.js';
@@ -76,13 +77,13 @@ export function findSeams(
  * direction of everything beside it.
  */
 function tamed(plane: Plane): Plane {
-  let sum = 0;
-  for (const value of plane.data) sum += value;
-  const mean = sum / plane.data.length;
-  const data = plane.data.map((v) =>
-    Math.max(mean - woodContrast, Math.min(mean + woodContrast, v)),
-  );
-  return { ...plane, data };
+  const { width, height, data } = plane;
+  const mean = meanOf(data);
+  const out = createPlane(width, height);
+  for (let i = 0; i < data.length; i++) {
+    out.data[i] = Math.max(mean - woodContrast, Math.min(mean + woodContrast, data[i]));
+  }
+  return out;
 }
 
 function transposed(planes: PanelPlanes): PanelPlanes {

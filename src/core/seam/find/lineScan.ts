@@ -1,4 +1,5 @@
-import type { CueMap, SeamMaps } from './seamMaps.js';
+import { sumShifted } from '../../filter/sumShifted.js';
+import type { SeamMaps } from './seamMaps.js';
 
 /** A rectangle of the finder's cells: columns col0..col1-1, rows row0..row1-1. */
 export interface CellRegion {
@@ -23,68 +24,33 @@ export interface LineScan {
  * Log likelihood ratios are summed, signed cues averaged. Lines that leave the region stay NaN.
  *
  * @param edgeRows lines that come nearer to the region's first or last row stay NaN.
- * @param rowShift optional: rows by which each column is displaced (for the shuffled null).
  */
 export function lineScan(
   maps: SeamMaps,
   region: CellRegion,
   slopes: readonly number[],
   edgeRows = 0,
-  rowShift?: Int32Array,
 ): LineScan {
   const rows = region.row1 - region.row0;
-  const sum = maps.cues.map((cue) => {
-    const out = new Float32Array(slopes.length * rows);
-    slopes.forEach((slope, t) => {
-      sumTilted(
-        maps,
-        cue,
-        region,
-        slope,
-        edgeRows,
-        rowShift,
-        out.subarray(t * rows, (t + 1) * rows),
-      );
+  const columns = region.col1 - region.col0;
+  const sum = maps.cues.map(() => new Float32Array(slopes.length * rows).fill(Number.NaN));
+  const starts = new Int32Array(columns);
+  const ones = new Float64Array(columns).fill(1);
+  const shares = new Float64Array(columns).fill(1 / columns);
+  slopes.forEach((slope, t) => {
+    const lean = (c: number) => Math.round(slope * (c - (columns - 1) / 2));
+    // Columns lean evenly: a line that stays inside at both ends stays inside.
+    const leans = [lean(0), lean(columns - 1)];
+    const from = Math.max(0, edgeRows - Math.min(...leans));
+    const to = Math.min(rows, rows - edgeRows - Math.max(...leans));
+    if (from >= to) return;
+    for (let c = 0; c < columns; c++) {
+      starts[c] = (region.col0 + c) * maps.rows + region.row0 + lean(c) + from;
+    }
+    maps.cues.forEach(({ cue, value }, k) => {
+      const weights = cue === 'strangers' || cue === 'stepped' ? ones : shares;
+      sumShifted(sum[k], t * rows + from, to - from, value, starts, weights);
     });
-    return out;
   });
   return { region, slopes, rows, sum };
-}
-
-function sumTilted(
-  maps: SeamMaps,
-  cue: CueMap,
-  region: CellRegion,
-  slope: number,
-  edgeRows: number,
-  rowShift: Int32Array | undefined,
-  out: Float32Array,
-): void {
-  const rows = out.length;
-  const counts = new Uint16Array(rows);
-  const middle = (region.col0 + region.col1 - 1) / 2;
-  const { value } = cue;
-  for (let c = region.col0; c < region.col1; c++) {
-    const lean = Math.round(slope * (c - middle));
-    const from = Math.max(0, edgeRows - lean);
-    const to = Math.min(rows, rows - edgeRows - lean);
-    const turn = rowShift ? rowShift[c] : 0;
-    // Rows beyond the region's end come back in at its start: two runs without a test inside.
-    const wrap = Math.min(to, Math.max(from, rows - lean - turn));
-    const first = (region.row0 + lean + turn) * maps.columns + c;
-    add(first, from, wrap);
-    add(first - rows * maps.columns, wrap, to);
-  }
-  function add(start: number, from: number, to: number): void {
-    let i = start + from * maps.columns;
-    for (let r = from; r < to; r++, i += maps.columns) {
-      out[r] += value[i];
-      counts[r]++;
-    }
-  }
-  const least = region.col1 - region.col0;
-  for (let r = 0; r < rows; r++) {
-    if (counts[r] < least) out[r] = Number.NaN;
-    else if (cue.cue !== 'strangers' && cue.cue !== 'stepped') out[r] /= counts[r];
-  }
 }

@@ -1,4 +1,5 @@
 import type { Plane } from '../../image/plane.js';
+import { meanOf } from '../../statistics/meanOf.js';
 
 /** An open gap (the reveal about a front, a joint that stands open) along x, mm. */
 export interface OpenGap {
@@ -30,7 +31,7 @@ interface Chain {
  */
 export function openGaps(logLuminance: Plane, pxPerMm: number): OpenGap[] {
   const { width, height, data } = logLuminance;
-  const limit = data.reduce((sum, v) => sum + v, 0) / data.length - darkContrast;
+  const limit = meanOf(data) - darkContrast;
   const cellPx = Math.max(2, Math.round(cellMm * pxPerMm));
   const columns = Math.floor(width / cellPx);
   const done: Chain[] = [];

@@ -8,14 +8,19 @@
  * reached with the chance exp(-S) sum S^j / j! over j < n.
  */
 export function pooledSurprise(discord: number, signed: readonly number[]): number {
-  const sum = signed.reduce((total, s) => total + s, discord);
+  let sum = discord;
+  let most = 0;
+  for (const s of signed) {
+    sum += s;
+    if (s > most) most = s;
+  }
   let term = 1;
   let series = 1;
   for (let j = 1; j <= signed.length; j++) {
     term *= sum / j;
     series += term;
   }
-  const alone = Math.max(...signed) - Math.log(signed.length);
+  const alone = most - Math.log(signed.length);
   const s = Math.max(discord - Math.LN2, alone - Math.log(4), sum - Math.log(series) - Math.log(4));
   return Math.max(0, s);
 }

@@ -1,5 +1,6 @@
 import type { BlockTensor } from '../../grain/blockTensor.js';
 import type { Plane } from '../../image/plane.js';
+import { transposePlane } from '../../image/transposePlane.js';
 import type { PanelPlanes } from '../seamWood.js';
 import { colourStepMaps } from './colourStepMaps.js';
 import { columnMeans } from './columnMeans.js';
@@ -7,7 +8,10 @@ import { discordMap } from './discordMap.js';
 import { excessMap } from './excessMap.js';
 import { ridgeMap } from './ridgeMap.js';
 
-/** One cue in cells of columnMm along the seam by 1 / rowsPerMm across: index row * columns + column. */
+/**
+ * One cue in cells of columnMm along the seam by 1 / rowsPerMm across: index column * rows + row,
+ * because lines are summed column by column.
+ */
 export interface CueMap {
   /**
    * `strangers` and `stepped` are log likelihood ratios (`excessMap`) and sum over a line; the others
@@ -51,7 +55,7 @@ export function seamMaps(
   const bands = discordMap(reduced, pxPerMm, blocks, columnPx, columns);
   const excess = bands.map((band) => excessMap(band, columns, pxPerMm));
   const means = columnMeans(reduced, columnPx, columns);
-  const ridge = ridgeMap(means, pxPerMm);
+  const ridge = transposePlane({ ...means, data: ridgeMap(means, pxPerMm) }).data;
   const [lightness, a, b] = colourStepMaps(planes, columns, columnMm, reduced.height, pxPerMm);
   return {
     columns,

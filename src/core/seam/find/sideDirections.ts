@@ -1,5 +1,8 @@
-import { gaussianBlur } from '../../filter/gaussianBlur.js';
+import { blurAlongRows } from '../../filter/blurAlongRows.js';
+import { sumShifted } from '../../filter/sumShifted.js';
+import { alongLines } from '../../grain/alongLines.js';
 import type { BlockTensor } from '../../grain/blockTensor.js';
+import { createPlane, type Plane } from '../../image/plane.js';
 import { defaultSideWindow } from '../sideField.js';
 
 /**
@@ -19,47 +22,46 @@ export interface SideDirections {
 
 /**
  * One-sided grain direction at every edge between two rows of blocks, from the wood on one side
- * alone, for all lines along x at once (for one line see `sideField`).
- *
- * @param side -1 the wood above the edge, +1 the wood below.
+ * alone, for all lines along x at once (for one line see `sideField`): the sides above and below.
  */
-export function sideDirections(blocks: BlockTensor, side: -1 | 1): SideDirections {
+export function sideDirections(blocks: BlockTensor): {
+  readonly above: SideDirections;
+  readonly below: SideDirections;
+} {
   const { width, height, stepMm, jxx, jxy, jyy } = blocks;
-  const { alongSigmaMm, clearMm, deepestMm } = defaultSideWindow;
-  const kernel: { readonly at: number; readonly w: number }[] = [];
-  for (let at = 0; (at + 0.5) * stepMm < deepestMm; at++) {
-    const depth = (at + 0.5) * stepMm;
-    if (depth >= clearMm) kernel.push({ at, w: Math.exp(-0.5 * (depth / acrossSigmaMm) ** 2) });
-  }
-  const edges = height + 1;
-  const q1 = new Float32Array(width * edges);
-  const q2 = new Float32Array(width * edges);
-  for (let k = 0; k < edges; k++) {
-    for (const { at, w } of kernel) {
-      // Where the panel ends the window ends too; its last block stands for what is missing.
-      const j = Math.min(height - 1, Math.max(0, side < 0 ? k - 1 - at : k + at));
-      for (let i = 0, from = j * width, to = k * width; i < width; i++, from++, to++) {
-        q1[to] += w * (jxx[from] - jyy[from]);
-        q2[to] += w * 2 * jxy[from];
-      }
-    }
-  }
-  return { columns: width, edges, ...unit(q1, q2, width, edges, alongSigmaMm / stepMm) };
+  const along = (data: Float32Array) =>
+    blurAlongRows({ width, height, data }, defaultSideWindow.alongSigmaMm / stepMm);
+  const q1 = along(jxx.map((xx, i) => xx - jyy[i]));
+  const q2 = along(jxy.map((xy) => 2 * xy));
+  const weights = depthWeights(stepMm);
+  const side = (sign: -1 | 1): SideDirections => ({
+    columns: width,
+    edges: height + 1,
+    ...alongLines(intoTheBoard(q1, weights, sign).data, intoTheBoard(q2, weights, sign).data),
+  });
+  return { above: side(-1), below: side(1) };
 }
 
-function unit(q1: Float32Array, q2: Float32Array, width: number, height: number, sigma: number) {
-  const cos = new Float32Array(q1.length);
-  const sin = new Float32Array(q1.length);
-  const row = { width, height: 1 };
-  for (let k = 0; k < height; k++) {
-    const [from, to] = [k * width, (k + 1) * width];
-    const a = gaussianBlur({ ...row, data: q1.subarray(from, to) }, sigma).data;
-    const b = gaussianBlur({ ...row, data: q2.subarray(from, to) }, sigma).data;
-    for (let i = 0; i < width; i++) {
-      const across = 0.5 * Math.atan2(b[i], a[i]);
-      cos[from + i] = -Math.sin(across);
-      sin[from + i] = Math.cos(across);
+/** Weights of the rows of blocks by their place from the edge, the nearest first. */
+function depthWeights(stepMm: number): Float64Array {
+  const { clearMm, deepestMm } = defaultSideWindow;
+  return Float64Array.from({ length: Math.ceil(deepestMm / stepMm - 0.5) }, (_, at) => {
+    const depth = (at + 0.5) * stepMm;
+    return depth < clearMm ? 0 : Math.exp(-0.5 * (depth / acrossSigmaMm) ** 2);
+  });
+}
+
+/** Rows summed on one side of every edge. */
+function intoTheBoard({ width, height, data }: Plane, weights: Float64Array, side: -1 | 1): Plane {
+  const out = createPlane(width, height + 1);
+  const starts = new Int32Array(weights.length);
+  for (let edge = 0; edge <= height; edge++) {
+    for (let at = 0; at < starts.length; at++) {
+      // Where the panel ends the window ends too; its last block stands for what is missing.
+      const row = Math.min(height - 1, Math.max(0, side < 0 ? edge - 1 - at : edge + at));
+      starts[at] = row * width;
     }
+    sumShifted(out.data, edge * width, width, data, starts, weights);
   }
-  return { cos, sin };
+  return out;
 }

@@ -5,6 +5,7 @@ import { familyP } from './familyP.js';
 import { type CellRegion, lineScan } from './lineScan.js';
 import { poolP } from './poolP.js';
 import type { SeamMaps } from './seamMaps.js';
+import { shiftedColumns } from './shiftedColumns.js';
 import { withoutLine } from './withoutLine.js';
 
 /** The strongest candidate of a region and how often the same board does as well by chance. */
@@ -171,7 +172,8 @@ function shuffledLines(
       const first = (c - region.col0) % perBlock === 0;
       shift[c] = first ? random.integer(rows) : shift[c - 1];
     }
-    const scan = lineScan(maps, region, everySecond(slopes), edge, shift);
-    return binMaxima(evidence(maps, scan, scale), rows, bin, edge);
+    const moved = shiftedColumns(maps, region, shift);
+    const scan = lineScan(moved, region, everySecond(slopes), edge);
+    return binMaxima(evidence(moved, scan, scale), rows, bin, edge);
   }).flat();
 }

@@ -15,7 +15,9 @@ export function whiten(cues: readonly Float32Array[]): number[][] {
 }
 
 function correlation(a: Float32Array, b: Float32Array): number {
-  let [ab, aa, bb] = [0, 0, 0];
+  let ab = 0;
+  let aa = 0;
+  let bb = 0;
   for (let i = 0; i < a.length; i++) {
     // Far lines, perhaps seams, do not shape what is usual.
     if (!(Math.abs(a[i]) < 2.5 && Math.abs(b[i]) < 2.5)) continue;

@@ -23,7 +23,7 @@ export function withoutLine(
         const from = at + k + (k < 0 ? -1 : 1) * (clearRows + 1);
         if (at + k < 0 || at + k >= maps.rows) continue;
         const source = Math.min(maps.rows - 1, Math.max(0, from));
-        value[(at + k) * maps.columns + c] = cue.value[source * maps.columns + c];
+        value[c * maps.rows + at + k] = cue.value[c * maps.rows + source];
       }
     }
     return { ...cue, value };
