@@ -13,6 +13,8 @@ export interface WindowMeasures {
   readonly angleARad: number;
   readonly angleBRad: number;
   readonly angleSeRad: number;
+  /** B less A as far as it lasts however deep the wood is looked at, rad. */
+  readonly turnRad: number;
   readonly bands: readonly BandPair[];
   /** CIEDE2000 per band width of `colourBandsMm`. */
   readonly colourDeltaE: readonly number[];
@@ -80,6 +82,7 @@ export function jointMeasures(
       angleARad: fieldA.angleRad[i | 0],
       angleBRad: fieldB.angleRad[i | 0],
       angleSeRad: Math.hypot(fieldA.angleSeRad[i | 0], fieldB.angleSeRad[i | 0]),
+      turnRad: lastingTurnRad(fieldA, fieldB, i | 0),
       bands: bandsAt(u[n]),
       colourDeltaE: steps[k],
       ridge: seen ? glueRidge(a.wood.strip, a.etaMm, fromMm, toMm) : { areaMm: 0, peak: 0 },
@@ -102,12 +105,29 @@ export function readSide({ wood, etaMm }: LineSide, side: -1 | 1, seen: boolean)
   return { field, profile: carriedProfile(wood.strip, field, etaMm, side) };
 }
 
+/**
+ * The least of the turns seen in near, middling and deep windows, 0 where they disagree about its
+ * sense. Grain that bends on its way (the axis of a cathedral) turns more or less as one looks
+ * deeper; grain cut and joined keeps its turn.
+ */
+function lastingTurnRad(a: SideField, b: SideField, i: number): number {
+  const turns = [
+    b.angleRad[i] - a.angleRad[i],
+    ...a.scalesRad.map((angleRad, k) => b.scalesRad[k][i] - angleRad[i]),
+  ].map(halfTurnRad);
+  const sense = Math.sign(turns[0]);
+  return turns.every((turn) => turn * sense > 0) ? sense * Math.min(...turns.map(Math.abs)) : 0;
+}
+
+const halfTurnRad = (rad: number) => rad - Math.PI * Math.round(rad / Math.PI);
+
 function movedField(field: SideField, slideMm: number): SideField {
   const by = Math.round(slideMm / field.stepMm);
   if (by === 0) return field;
   return {
     stepMm: field.stepMm,
     angleRad: moved(field.angleRad, by, 'hold'),
+    scalesRad: field.scalesRad.map((angleRad) => moved(angleRad, by, 'hold')),
     angleSeRad: moved(field.angleSeRad, by, 'hold'),
     coherence: moved(field.coherence, by, 'hold'),
     energy: moved(field.energy, by, 'hold'),

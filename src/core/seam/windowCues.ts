@@ -78,7 +78,7 @@ function strongest(bands: readonly BandPair[], distanceMm: number): BandPair | n
 
 function directionOf(window: WindowMeasures, lines: BandPair, distanceMm: number): number {
   return directionCue({
-    changeRad: window.angleBRad - window.angleARad,
+    changeRad: window.turnRad,
     contrast: (lines.amplitudeA + lines.amplitudeB) / 2,
     spacingMm: 1 / lines.frequencyPerMm,
     distanceMm,

@@ -18,6 +18,7 @@ function straight(angleDeg: number): SideField {
   return {
     stepMm: 1,
     angleRad: all(angleDeg * rad),
+    scalesRad: [],
     angleSeRad: all(0.01),
     coherence: all(1),
     energy: all(1),

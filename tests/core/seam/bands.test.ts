@@ -27,6 +27,7 @@ function stretch(
     angleARad: angleRad,
     angleBRad: angleRad,
     angleSeRad: 0.005,
+    turnRad: 0,
     bands: bandAmplitudes(lines(spacing, amplitude), b, u, 50),
     colourDeltaE: [0, 0, 0, 0, 0],
     ridge: { areaMm: 0, peak: 0 },
