@@ -167,6 +167,13 @@ export function placedRows(seams: readonly PlacedSeam[], pxPerMm: number): Accur
     ),
     accuracyRow(
       section,
+      'slide, RMSE there if "nothing slid" were always said, mm',
+      slid.length,
+      bootstrap(each(slid), (g) => rms(g.map(({ slideMm }) => slideMm))),
+      2,
+    ),
+    accuracyRow(
+      section,
       'slide: stated error covers the truth, %',
       slid.length,
       bootstrap(each(slid), covers(slideError, slideSe)),

@@ -1,4 +1,4 @@
-import { lineMeasures } from '../../src/core/seam/lineMeasures.js';
+import { type LineMeasures, lineMeasures } from '../../src/core/seam/lineMeasures.js';
 import { lostWidth } from '../../src/core/seam/lostWidth.js';
 import { ownLines } from '../../src/core/seam/ownLines.js';
 import { panelPlanes } from '../../src/core/seam/panelPlanes.js';
@@ -26,6 +26,10 @@ interface Trial {
   readonly slideMm: number;
 }
 const trials = new Map<string, Trial[]>();
+/** Errors of the directions read at both edges, deg, by setting. */
+const turned = new Map<string, number[]>();
+/** What the joints cross, and in how many windows a ring border does. */
+const crossed = { rings: [] as number[], anglesDeg: [] as number[], windows: 0, withBorder: 0 };
 
 for (const { spec } of ripSpecs(firstSeed, rounds)) {
   if (spec.boards[0].cut !== 'flatsawn') continue;
@@ -35,6 +39,47 @@ for (const { spec } of ripSpecs(firstSeed, rounds)) {
   });
 }
 for (const [name, group] of trials) process.stdout.write(`${row(name, group)}\n`);
+for (const [setting, errors] of turned) {
+  process.stdout.write(
+    `directions at the edges, ${setting}: off by ${median(errors)} deg (median)\n`,
+  );
+}
+process.stdout.write(
+  `lines cross at ${median(crossed.anglesDeg)} deg, ${median(crossed.rings)} rings a joint (medians); ` +
+    `a ring border in ${crossed.withBorder} of ${crossed.windows} windows\n`,
+);
+
+/** How well edges are read, and how little crosses them. */
+function countEdge(setting: string, read: LineMeasures, edge: EdgeTruth, side: 'A' | 'B'): void {
+  const field = side === 'A' ? read.fieldA : read.fieldB;
+  const step = read.profileA.stepMm;
+  const errors = turned.get(setting) ?? [];
+  turned.set(setting, errors);
+  const last = edge.ring.length - 1;
+  const at = (xiMm: number) => Math.min(last, Math.max(0, Math.round(xiMm / step - 0.5)));
+  field.angleRad.forEach((angle, i) => {
+    const k = at((i + 0.5) * field.stepMm);
+    const exact = Math.atan2(edge.along[k], -edge.across[k]);
+    errors.push((Math.asin(Math.abs(Math.sin(angle - exact))) * 180) / Math.PI);
+    crossed.anglesDeg.push((Math.asin(Math.abs(Math.sin(exact))) * 180) / Math.PI);
+  });
+  const steps = Array.from(edge.ring).map((r, i) => Math.abs(r - edge.ring[Math.max(0, i - 1)]));
+  crossed.rings.push(steps.reduce((sum, d) => sum + d, 0));
+  for (const { atMm } of read.windows) {
+    const rings = Array.from(edge.ring.subarray(at(atMm - windowMm / 2), at(atMm + windowMm / 2)));
+    crossed.windows++;
+    if (new Set(rings.map(Math.floor)).size > 1) crossed.withBorder++;
+  }
+}
+
+function median(values: readonly number[]): string {
+  return (
+    [...values]
+      .map(Math.abs)
+      .sort((x, y) => x - y)
+      [values.length >> 1]?.toFixed(2) ?? '-'
+  );
+}
 
 function weighJoint({ photo, truth, spec }: BenchPanel, k: number): void {
   const seam = truth.seams[k];
@@ -47,6 +92,9 @@ function weighJoint({ photo, truth, spec }: BenchPanel, k: number): void {
   const { pieceA, pieceB } = spec.seams[k];
   const a = edgeTruth(truth, pieceA, frame, read.profileA.stepMm);
   const b = edgeTruth(truth, pieceB, frame, read.profileA.stepMm);
+  const setting = spec.boards[0].setting ?? 'any';
+  countEdge(setting, read, a, 'A');
+  countEdge(setting, read, b, 'B');
   const tell = (name: string, answer: Answer | null) => {
     const group = trials.get(name) ?? [];
     group.push({ answer, lostMm: seam.lostMm ?? 0, slideMm: seam.slideMm ?? 0 });
