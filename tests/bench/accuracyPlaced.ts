@@ -73,7 +73,15 @@ export function placedRows(seams: readonly PlacedSeam[], pxPerMm: number): Accur
   const lostSe = ({ result }: PlacedSeam) => result.lost.seMm ?? 0;
   const slideSe = ({ result }: PlacedSeam) => result.lost.slideSeMm ?? 0;
   const coverage = { least: 60, most: 76 };
+  const stretches = seams.reduce((n, { result }) => n + result.windows.length, 0);
   return [
+    accuracyRow(
+      section,
+      'windows whose offset is told, %',
+      stretches,
+      sharePercent(windows.flat().length, stretches),
+      0,
+    ),
     accuracyRow(
       section,
       'offset per window, RMSE after wrapping, mm',
@@ -155,6 +163,13 @@ export function placedRows(seams: readonly PlacedSeam[], pxPerMm: number): Accur
       'slide, RMSE where told, mm',
       slid.length,
       bootstrap(each(slid), (g) => rms(g.map(slideError))),
+      2,
+    ),
+    accuracyRow(
+      section,
+      'slide, RMSE there if "nothing slid" were always said, mm',
+      slid.length,
+      bootstrap(each(slid), (g) => rms(g.map(({ slideMm }) => slideMm))),
       2,
     ),
     accuracyRow(

@@ -77,7 +77,7 @@ function seenAlong(
     .joint(etaAMm, etaBMm, slideMm)
     .atMm.filter((at) => at >= fromMm && at <= toMm)
     .map((at) => at - fromMm);
-  const windows = withLeftOutWindows(windowsOf(seam, seen), atMm);
+  const windows = withLeftOutWindows(windowsOf(seam, own, seen), atMm);
   return { visibility: { ...pooled(v), vanishesAtMm, cue }, windows };
 }
 

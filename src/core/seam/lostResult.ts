@@ -6,7 +6,7 @@ import { type LostWidth, lostWidth } from './lostWidth.js';
 const leastExplained = 0.5;
 /** A width or slide less sure than this is not told, mm. */
 const leastSureMm = 2;
-const leastSureSlideMm = 3.5;
+const leastSureSlideMm = 2;
 
 /**
  * The contract's width lost and slide, with what they rest on; null with a note where the lines

@@ -10,7 +10,7 @@ import { panelAngleDeg, type SeamFrame } from './seamFrame.js';
 import { seamGlueLine } from './seamGlueLine.js';
 import { seamOffset } from './seamOffset.js';
 import { type SeamVisibility, seamVisibility } from './seamVisibility.js';
-import { windowOffset } from './windowOffset.js';
+import { toldOffsets } from './toldOffsets.js';
 
 /** A measured seam and what it is compared with. */
 export interface MeasuredSeam {
@@ -64,7 +64,7 @@ export function seamResult(measured: MeasuredSeam, distanceMm: number): SeamResu
     lost: lost.lost,
     colourStep: { deltaE00: change && roundTo(change.deltaE00, 3) },
     glueLine: measured.openGap ?? seamGlueLine(seam, own),
-    windows: windowsOf(seam, seen),
+    windows: windowsOf(seam, own, seen),
     notes,
   };
 }
@@ -93,16 +93,20 @@ function anglesOf(frame: SeamFrame, change: GrainChange | null): SeamResult['gra
 }
 
 /** The contract's windows of a line. */
-export function windowsOf(seam: LineMeasures, seen: SeamVisibility): SeamWindow[] {
+export function windowsOf(
+  seam: LineMeasures,
+  own: readonly LineMeasures[],
+  seen: SeamVisibility,
+): SeamWindow[] {
+  const offsets = toldOffsets(seam, own);
   return seam.windows.map((window, k) => {
-    const offset = windowOffset(window);
     let turn = window.angleBRad - window.angleARad;
     turn -= Math.PI * Math.round(turn / Math.PI);
     return {
       atMm: window.atMm,
       v: seen.windows[k].v,
       cue: seen.windows[k].cue,
-      offsetMm: offset && offset.agreement > 0.5 ? offset.offsetMm : null,
+      offsetMm: offsets[k]?.offsetMm ?? null,
       changeDeg: (turn * 180) / Math.PI,
     };
   });
