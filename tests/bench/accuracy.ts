@@ -2,8 +2,10 @@ import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { cpus } from 'node:os';
 import { join } from 'node:path';
 import { accuracyBench } from './accuracyBench.js';
-import { nullPlot } from './accuracyPlot.js';
+import { specsOf } from './accuracyParts.js';
 import { accuracyReport } from './accuracyReport.js';
+import { worstSheet } from './accuracyWorst.js';
+import { uniformPlot } from './uniformPlot.js';
 
 // Run from the project's root: `npm run bench:accuracy [-- --quick] [--rounds N] [--only part,part]`.
 // --only measures those parts and takes the others from the last run, kept in out/bench.
@@ -17,7 +19,7 @@ const fileOf = (part: string) => join(store, `${part}.json`);
 const from = performance.now();
 const say = (what: string) =>
   process.stderr.write(`${((performance.now() - from) / 1000).toFixed(0)} s ${what}\n`);
-const { rows, notes, nullP } = await accuracyBench(
+const { rows, notes, nullP, errors, worst } = await accuracyBench(
   rounds,
   only,
   (part) =>
@@ -32,7 +34,23 @@ const report = accuracyReport(rows, notes, { quick, only, rounds, seconds, machi
 const folder = quick ? join('out', 'bench') : 'docs';
 mkdirSync(folder, { recursive: true });
 writeFileSync(join(folder, 'accuracy.md'), report);
-writeFileSync(join(folder, 'accuracy-null-p.svg'), nullPlot(nullP));
+writeFileSync(
+  join(folder, 'accuracy-null-p.svg'),
+  uniformPlot(nullP, {
+    x: 'p of the strongest line',
+    y: 'share of panels with p this small or smaller',
+    banded: true,
+  }),
+);
+writeFileSync(
+  join(folder, 'accuracy-errors.svg'),
+  uniformPlot(errors, {
+    x: 'chance of the error by its stated standard error',
+    y: 'share of errors this unlikely or more so',
+    banded: false,
+  }),
+);
+writeFileSync(join(folder, 'accuracy-worst.jpg'), await worstSheet(worst, specsOf(rounds)));
 process.stdout.write(report);
 
 /** JSON has no word for numbers without end or without value. */

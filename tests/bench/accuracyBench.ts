@@ -1,3 +1,4 @@
+import { errorSeries } from './accuracyErrors.js';
 import { accuracyCellRows } from './accuracyGrain.js';
 import { uniformDistance } from './accuracyNull.js';
 import { benchPxPerMm, settings } from './accuracyPanels.js';
@@ -6,6 +7,7 @@ import { placedRows, shamRows } from './accuracyPlaced.js';
 import { type AccuracyRow, accuracyRow } from './accuracyRow.js';
 import { falseAlarmRow, recallRow, unmaskedRecallRow } from './accuracySeams.js';
 import { visibilityRows } from './accuracyVisibility.js';
+import { worstTrials } from './accuracyWorst.js';
 
 /**
  * Measures the parts asked for and takes the others from `kept`.
@@ -99,13 +101,14 @@ function accuracyTable(part: (name: Part) => Measured) {
   for (const trial of trials('seamless', 'shams', 'secondSeamless', 'cameraSeamless')) {
     if (trial.falseSeams > 0) notes.push(`False seam: ${trial.name}, p ${trial.p.join(', ')}.`);
   }
-  const colours = ['#8a4b14', '#2b5d8a'];
-  const nullP = (['seamless', 'shams'] as const).map((name, i) => ({
-    name,
-    colour: colours[i],
-    p: part(name).p ?? [],
-  }));
-  return { rows, notes, nullP };
+  const nullP = (['seamless', 'shams'] as const).map((name) => ({ name, p: part(name).p ?? [] }));
+  const errors = errorSeries(part('seamless').faces ?? [], part('rips').placed ?? []);
+  const worst = worstTrials(
+    (['rips', 'crosscuts', 'mixed', 'fronts', 'seamless', 'shams'] as const).flatMap(
+      (name) => part(name).trials ?? [],
+    ),
+  );
+  return { rows, notes, nullP, errors, worst };
 }
 
 type Trials = Parameters<typeof recallRow>[2];

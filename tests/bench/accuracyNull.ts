@@ -3,22 +3,32 @@ import type { PanelPhoto } from '../../src/core/image/panelPhoto.js';
 import { createRandom } from '../../src/core/random/createRandom.js';
 import { carriedBlocks } from '../../src/core/seam/carriedBlocks.js';
 import { finderPxPerMm, seamMaps } from '../../src/core/seam/find/seamMaps.js';
-import { maxTiltRad, strongestLine, usualTiltRad } from '../../src/core/seam/find/strongestLine.js';
+import {
+  maxTiltRad,
+  type StrongestLine,
+  strongestLine,
+  usualTiltRad,
+} from '../../src/core/seam/find/strongestLine.js';
 import { panelPlanes } from '../../src/core/seam/panelPlanes.js';
 
 /** p of the strongest line along a whole panel, however weak: the finder's own first step. */
-export function strongestP(photo: PanelPhoto): number {
+export const strongestP = (photo: PanelPhoto): number =>
+  Math.min(...twoLooks(photo).map((line) => line.p));
+
+/** Its evidence, less what the best of so many lines is bound to have: s of `boardP`. */
+export const strongestExcess = (photo: PanelPhoto): number =>
+  Math.max(...twoLooks(photo).map((line) => line.evidence - Math.log(line.tries)));
+
+function twoLooks(photo: PanelPhoto): StrongestLine[] {
   const planes = panelPlanes(photo);
   const factor = Math.max(1, Math.round(planes.pxPerMm / finderPxPerMm));
   const reduced = factor > 1 ? averageDown(planes.logLuminance, factor) : planes.logLuminance;
   const scale = planes.pxPerMm / factor;
   const maps = seamMaps(planes, reduced, carriedBlocks(reduced, scale), scale);
   const region = { col0: 0, col1: maps.columns, row0: 0, row1: maps.rows };
-  const looks = [usualTiltRad, maxTiltRad].map(
-    (tiltRad) => strongestLine(maps, region, tiltRad, createRandom(1))?.p ?? 1,
+  return [usualTiltRad, maxTiltRad].flatMap(
+    (tiltRad) => strongestLine(maps, region, tiltRad, createRandom(1)) ?? [],
   );
-  // As findSeams: two looks, so each chance counts twice.
-  return Math.min(1, 2 * Math.min(...looks));
 }
 
 /** Kolmogorov-Smirnov distance from the uniform law, and its 95 % critical value 1.36/sqrt(n). */

@@ -34,14 +34,28 @@ export interface Measured {
   readonly notes?: readonly string[];
 }
 
+/** Held-out panels of the first wood model. */
+const drawn = {
+  seamless: (rounds: number) => seamlessSpecs(9000, rounds),
+  shams: (rounds: number) => shamSpecs(9100, rounds),
+  rips: (rounds: number) => ripSpecs(9200, rounds),
+  crosscuts: (rounds: number) => crosscutSpecs(9300, rounds),
+  mixed: (rounds: number) => mixedSpecs(9400, rounds),
+  fronts: (rounds: number) => frontSpecs(9500, rounds),
+};
+
+/** All of them that a run of so many rounds may have drawn, to draw one again. */
+export const specsOf = (rounds: number): NamedSpec[] =>
+  Object.values(drawn).flatMap((specs) => specs(rounds));
+
 /** Every part, by name; rounds = boards of each setting and cut. */
 export const parts = {
   seamless: (rounds: number) => seamless(rounds),
   shams: (rounds: number) => shams(rounds),
-  rips: (rounds: number) => cutAndPlaced(ripSpecs(9200, rounds)),
-  crosscuts: (rounds: number) => cutAndPlaced(crosscutSpecs(9300, half(rounds))),
-  mixed: (rounds: number) => found(mixedSpecs(9400, half(rounds))),
-  fronts: (rounds: number) => found(frontSpecs(9500, half(rounds))),
+  rips: (rounds: number) => cutAndPlaced(drawn.rips(rounds)),
+  crosscuts: (rounds: number) => cutAndPlaced(drawn.crosscuts(half(rounds))),
+  mixed: (rounds: number) => found(drawn.mixed(half(rounds))),
+  fronts: (rounds: number) => found(drawn.fronts(half(rounds))),
   trade: (rounds: number): Measured => ({ rows: accuracyTrade(rounds) }),
   second: (rounds: number) =>
     drawnSecond([...ripSpecs(9700, rounds), ...mixedSpecs(9750, half(rounds))]),
@@ -57,7 +71,7 @@ const half = (rounds: number) => Math.max(1 / 3, rounds / 2);
 
 function seamless(rounds: number): Measured {
   const [faces, trials, p] = [[] as FaceErrors[], [] as SeamTrial[], [] as number[]];
-  for (const { name, spec } of seamlessSpecs(9000, rounds)) {
+  for (const { name, spec } of drawn.seamless(rounds)) {
     const panel = drawBench(spec);
     const { cut = 'flatsawn', setting } = spec.boards[0];
     faces.push({ cut, setting, cells: cellErrors(panel) });
@@ -69,7 +83,7 @@ function seamless(rounds: number): Measured {
 
 function shams(rounds: number): Measured {
   const [placed, trials, p] = [[] as PlacedSeam[], [] as SeamTrial[], [] as number[]];
-  for (const { name, spec } of shamSpecs(9100, rounds)) {
+  for (const { name, spec } of drawn.shams(rounds)) {
     const panel = drawBench(spec);
     p.push(strongestP(panel.photo));
     trials.push(seamlessTrial(name, panel.photo));

@@ -41,6 +41,16 @@ export function accuracyReport(
     '',
     '![p of the strongest line of seamless panels against the uniform law](accuracy-null-p.svg)',
     '',
+    'Error bars: how unlikely each error is by its own stated standard error. On the diagonal they are',
+    'honest, above it too short, below it too long.',
+    '',
+    '![Chance of each error by its stated standard error, against the uniform law](accuracy-errors.svg)',
+    '',
+    'The five worst cases on panels of the first wood model: false seams, then seams missed that truth calls',
+    'most visible; ticks show where they run.',
+    '',
+    '![The five worst cases](accuracy-worst.jpg)',
+    '',
     ...notes.map((note) => `- ${note}`),
   ];
   return `${lines.join('\n').trimEnd()}\n`;

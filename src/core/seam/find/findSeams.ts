@@ -15,8 +15,11 @@ import { finderPxPerMm, type SeamMaps, seamMaps } from './seamMaps.js';
 import { type GapSplit, splitAtGap } from './splitAtGap.js';
 import { maxTiltRad, type StrongestLine, strongestLine, usualTiltRad } from './strongestLine.js';
 
-/** A line is called a seam when the same board does as well by chance less often than this. */
-export const seamP = 0.0003;
+/**
+ * A line is called a seam when a board with none does as well by chance less often than this: with
+ * its rips and its crosscuts looked at, a false seam in one panel of fifty.
+ */
+export const seamP = 0.01;
 /** The rest of an open gap's line is one line, made by one cut: less is asked of it. */
 const restP = 0.1;
 const deepestCut = 8;
@@ -111,10 +114,8 @@ function strongestOf(
   rect: Rectangle,
   random: RandomSource,
 ): FoundSeam | null {
-  const rip = surerLine(along, cellsOf(along, rect, 'rip'), random);
-  const cut = surerLine(across, cellsOf(across, rect, 'crosscut'), random);
-  const sure = (line: StrongestLine | null) => (line && line.p <= seamP ? line : null);
-  const [r, c] = [sure(rip), sure(cut)];
+  const r = surerLine(along, cellsOf(along, rect, 'rip'), random);
+  const c = surerLine(across, cellsOf(across, rect, 'crosscut'), random);
   if (r && (!c || r.weakestQuarter >= c.weakestQuarter)) {
     const [y1, y2] = ends(along, r, rect.x0, rect.x1);
     return { kind: 'rip', p: r.p, line: { x1Mm: rect.x0, y1Mm: y1, x2Mm: rect.x1, y2Mm: y2 } };
@@ -125,13 +126,13 @@ function strongestOf(
 }
 
 /**
- * Nearly parallel lines first; all tilts only where none of those is a seam. Two looks, so each
- * chance counts twice.
+ * Nearly parallel lines first; all tilts only where none of those is a seam (`boardP` is the law of
+ * the better of the two looks).
  */
 function surerLine(maps: SeamMaps, region: CellRegion, random: RandomSource): StrongestLine | null {
   for (const tiltRad of [usualTiltRad, maxTiltRad]) {
     const line = strongestLine(maps, region, tiltRad, random);
-    if (line && 2 * line.p <= seamP) return { ...line, p: 2 * line.p };
+    if (line && line.p <= seamP) return line;
   }
   return null;
 }

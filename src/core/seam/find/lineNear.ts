@@ -1,5 +1,5 @@
 import { boardScale, evidence } from './evidence.js';
-import { familyP } from './familyP.js';
+import { lineP } from './lineP.js';
 import { type CellRegion, lineScan } from './lineScan.js';
 import type { SeamMaps } from './seamMaps.js';
 
@@ -45,5 +45,5 @@ export function lineNear(
     }
   });
   if (best.value < 0) return null;
-  return { row: region.row0 + best.row, p: familyP(best.value, 1) };
+  return { row: region.row0 + best.row, p: lineP(best.value) };
 }

@@ -1,7 +1,7 @@
 /**
  * Chance that one of `tries` lines reaches `value`, by a pool of lines that are no joint: the share
  * of the pool that does, 1 - (1 - b / n)^tries. A pool with none above says nothing more than the
- * law of the evidence itself (`familyP`): 0.
+ * law of the evidence itself (`boardP`): 0.
  *
  * @returns 1 when the pool is too small (fewer than 8 lines) to say anything.
  */

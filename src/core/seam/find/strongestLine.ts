@@ -1,7 +1,7 @@
 import type { RandomSource } from '../../random/randomSource.js';
 import { type BinMaximum, binMaxima } from './binMaxima.js';
+import { boardP } from './boardP.js';
 import { type BoardScale, boardScale, evidence } from './evidence.js';
-import { familyP } from './familyP.js';
 import { type CellRegion, lineScan } from './lineScan.js';
 import { poolP } from './poolP.js';
 import type { SeamMaps } from './seamMaps.js';
@@ -15,6 +15,8 @@ export interface StrongestLine {
   readonly row: number;
   readonly slope: number;
   readonly evidence: number;
+  /** Separate lines that it is the best of. */
+  readonly tries: number;
   /** Evidence of the weakest quarter of its length: a line that leaves its joint has little. */
   readonly weakestQuarter: number;
   readonly p: number;
@@ -30,7 +32,7 @@ const edgeMm = 8;
 const blocksPerSeam = 12;
 const shuffles = 4;
 /** Candidates less likely than this by their peers are worth the shuffles. */
-const worthAShuffle = 0.02;
+const worthAShuffle = 0.09;
 
 /**
  * Looks for the strongest seam along x in a region and judges it against the same board three
@@ -71,9 +73,10 @@ export function strongestLine(
     row: region.row0 + placed.row,
     slope: placed.slope,
     evidence: top.value,
+    tries: peers.length,
     weakestQuarter,
   };
-  const pPeers = familyP(top.value, peers.length);
+  const pPeers = boardP(top.value, peers.length);
   if (pPeers > worthAShuffle) return { ...line, p: pPeers };
   const judge = (pool: BinMaximum[]) => poolP(pool, top.value, peers.length);
   const pTilted = judge(tiltedLines(maps, region, columns, tiltRad, scale, bin, edge));

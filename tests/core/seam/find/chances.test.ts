@@ -1,8 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { createRandom } from '../../../../src/core/random/createRandom.js';
+import { boardP } from '../../../../src/core/seam/find/boardP.js';
 import { discordSurprise } from '../../../../src/core/seam/find/discordSurprise.js';
-import { familyP } from '../../../../src/core/seam/find/familyP.js';
+import { lineP } from '../../../../src/core/seam/find/lineP.js';
 import { pooledSurprise } from '../../../../src/core/seam/find/pooledSurprise.js';
 import { poolP } from '../../../../src/core/seam/find/poolP.js';
 import { tailScale } from '../../../../src/core/seam/find/tailScale.js';
@@ -31,20 +32,30 @@ describe('tailScale', () => {
   });
 });
 
-describe('familyP', () => {
-  it('of one try is the law of the evidence itself', () => {
-    expect(familyP(3, 1)).toBeCloseTo(Math.exp(-3), 12);
+describe('lineP', () => {
+  it('is the law of the evidence itself where little is likely', () => {
+    expect(lineP(12) / Math.exp(-12)).toBeCloseTo(1, 5);
+  });
+});
+
+describe('boardP', () => {
+  it('is a half at the median of the extreme value law, place + scale (ln(2)^-shape - 1) / shape', () => {
+    // Coles 2001, An Introduction to Statistical Modeling of Extreme Values, eq. 3.4, at p = 1/2.
+    const median = -0.52 + (1.58 * (Math.LN2 ** -0.135 - 1)) / 0.135;
+    for (const tries of [1, 20, 70]) {
+      expect(boardP(median + Math.log(tries), tries)).toBeCloseTo(0.5, 9);
+    }
   });
 
   it('falls with the evidence, rises with the tries, and is never quite 0', () => {
     const evidence = fc.double({ min: 0, max: 80, noNaN: true });
     fc.assert(
       fc.property(evidence, fc.integer({ min: 1, max: 90 }), (value, tries) => {
-        const p = familyP(value, tries);
+        const p = boardP(value, tries);
         expect(p).toBeGreaterThan(0);
         expect(p).toBeLessThanOrEqual(1);
-        expect(familyP(value + 1, tries)).toBeLessThanOrEqual(p);
-        expect(familyP(value, tries + 1)).toBeGreaterThanOrEqual(p);
+        expect(boardP(value + 1, tries)).toBeLessThanOrEqual(p);
+        expect(boardP(value, tries + 1)).toBeGreaterThanOrEqual(p);
       }),
     );
   });
