@@ -4,9 +4,10 @@ import { type LostWidth, lostWidth } from './lostWidth.js';
 
 /** The lines of the two sides must meet at least this well somewhere for a width to be told. */
 const leastExplained = 0.5;
-/** A width or slide less sure than this is not told, mm. */
+/** A width less sure than this is not told, mm. */
 const leastSureMm = 2;
-const leastSureSlideMm = 2;
+/** The prior by itself would state 1.5 mm: a slide is told where the lines say clearly more. */
+const leastSureSlideMm = 1;
 
 /**
  * The contract's width lost and slide, with what they rest on; null with a note where the lines
