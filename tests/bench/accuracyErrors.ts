@@ -29,7 +29,8 @@ export function errorSeries(
       ? []
       : [twoSided((lost.slideMm - slideMm) / lost.slideSeMm)],
   );
-  return [...grain, { name: 'width lost', p: lost }, { name: 'slide', p: slide }];
+  const series = [...grain, { name: 'width lost', p: lost }, { name: 'slide', p: slide }];
+  return series.filter(({ p }) => p.length > 0);
 }
 
 /**
