@@ -35,9 +35,12 @@ const busy = loadavg()[0].toFixed(1);
 const machine = `${cpus()[0]?.model ?? 'unknown'}, ${cpus().length} cores, load at start ${busy}`;
 const script = join(root, 'tests', 'bench', 'speedReference.py');
 const referenceArgs = [script, picture.grey, `${width}`, `${height}`, `${repeats}`];
+const bin = join(root, 'dist', 'cli', 'bin.js');
+const score: ChildRun[] = [];
 for (let round = 0; round < rounds; round++) {
   // Turn and turn about, so that a busy moment of the machine hits both.
   add(speedTensor(plane, repeats));
+  for (let repeat = 0; repeat < repeats; repeat++) score.push(...(await scoreRun()));
   const reference = await speedChild(python, referenceArgs).catch(() => null);
   if (reference?.status === 0) {
     const answer = JSON.parse(reference.stdout) as { times: Times; versions: object };
@@ -51,8 +54,7 @@ for (let round = 0; round < rounds; round++) {
 
 add(speedTensorExact(plane));
 
-const score = await scoreRuns();
-const scaling = await speedScaling(join(root, 'out', 'bench'), join(root, 'dist', 'cli', 'bin.js'));
+const scaling = await speedScaling(join(root, 'out', 'bench'), bin);
 writeFileSync(
   join(root, 'docs', 'speed.md'),
   speedReport({ times, versions, score, scaling, notes, picture, machine }),
@@ -60,18 +62,11 @@ writeFileSync(
 process.stdout.write(readFileSync(join(root, 'docs', 'speed.md'), 'utf8'));
 
 /** The whole of `score` on the same panel as a photo; empty when it does not run. */
-async function scoreRuns(): Promise<ChildRun[]> {
-  const bin = join(root, 'dist', 'cli', 'bin.js');
+async function scoreRun(): Promise<ChildRun[]> {
   const size = `${widthMm}mmx${heightMm}mm`;
-  const runs: ChildRun[] = [];
-  for (let round = 0; round < rounds; round++) {
-    const args = [bin, 'score', picture.photo, '--size', size, '--json'];
-    const run = await speedChild(process.execPath, args);
-    if (run.status !== 0) {
-      notes.push('`score` did not finish on this picture, so it is not timed.');
-      break;
-    }
-    runs.push(run);
-  }
-  return runs;
+  const args = [bin, 'score', picture.photo, '--size', size, '--json'];
+  const run = await speedChild(process.execPath, args);
+  if (run.status === 0) return [run];
+  notes.push('`score` did not finish on this picture, so it is not timed.');
+  return [];
 }

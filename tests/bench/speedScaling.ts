@@ -1,5 +1,6 @@
-import { existsSync } from 'node:fs';
+import { existsSync, readFileSync } from 'node:fs';
 import sharp from 'sharp';
+import { decodePhoto } from '../../dist/cli/io/decodePhoto.js';
 import { speedChild } from './speedChild.js';
 import { speedPicture } from './speedPicture.js';
 
@@ -7,6 +8,8 @@ import { speedPicture } from './speedPicture.js';
 export interface ScalingRow {
   readonly areaM2: number;
   readonly megapixels: number;
+  /** Joints found: each is measured, so a panel whose joint is missed costs less. */
+  readonly joints: number;
   /** Best clock time of `score` on it, and of decoding its file alone. */
   readonly wallMs: number;
   readonly decodeMs: number;
@@ -14,8 +17,8 @@ export interface ScalingRow {
 
 /** How the cost of `score` grows. */
 export interface Scaling {
-  /** `score --help`: what starting costs before anything is measured. */
-  readonly startMs: number;
+  /** `score` on a panel so small that next to nothing is measured: start-up and loading code. */
+  readonly tiny: ScalingRow;
   /** Larger and larger panels at `pxPerMm`. */
   readonly pxPerMm: number;
   readonly byArea: readonly ScalingRow[];
@@ -23,8 +26,9 @@ export interface Scaling {
   readonly byMegapixels: readonly ScalingRow[];
 }
 
-const repeats = 2;
+const repeats = 3;
 const pxPerMm = 5;
+const tinyMm: readonly [width: number, height: number] = [48, 36];
 const sizesMm: readonly (readonly [width: number, height: number])[] = [
   [164, 122],
   [283, 212],
@@ -37,6 +41,8 @@ const densities: readonly number[] = [7, 10, 14];
 
 /** Times `score` on drawn panels of 0.02 to 1 m2, and on one panel at rising densities. */
 export async function speedScaling(folder: string, bin: string): Promise<Scaling> {
+  const tinyPicture = await speedPicture(folder, ...tinyMm, pxPerMm);
+  const tiny = await timeOf(bin, tinyPicture.photo, ...tinyMm);
   const byArea: ScalingRow[] = [];
   for (const [widthMm, heightMm] of sizesMm) {
     const { photo } = await speedPicture(folder, widthMm, heightMm, pxPerMm);
@@ -49,8 +55,7 @@ export async function speedScaling(folder: string, bin: string): Promise<Scaling
     const photo = await enlarged(drawn.photo, Math.round(widthMm * density));
     byMegapixels.push(await timeOf(bin, photo, widthMm, heightMm));
   }
-  const help = () => speedChild(process.execPath, [bin, 'score', '--help']);
-  return { startMs: await best(help), pxPerMm, byArea, byMegapixels };
+  return { tiny, pxPerMm, byArea, byMegapixels };
 }
 
 async function timeOf(
@@ -60,15 +65,25 @@ async function timeOf(
   heightMm: number,
 ): Promise<ScalingRow> {
   const size = `${widthMm}mmx${heightMm}mm`;
-  const score = () => speedChild(process.execPath, [bin, 'score', photo, '--size', size, '--json']);
+  let joints = 0;
+  const score = async () => {
+    const args = [bin, 'score', photo, '--size', size, '--json'];
+    const run = await speedChild(process.execPath, args);
+    if (run.status !== 0) throw new Error(`score failed on ${photo}: ${run.stdout}${run.stderr}`);
+    joints = JSON.parse(run.stdout).seams.length;
+    return run;
+  };
+  const wallMs = await best(score);
   const { width, height } = await sharp(photo).metadata();
+  const bytes = readFileSync(photo);
   return {
     areaM2: (widthMm * heightMm) / 1e6,
     megapixels: (width * height) / 1e6,
-    wallMs: await best(score),
+    joints,
+    wallMs,
     decodeMs: await best(async () => {
       const from = performance.now();
-      await sharp(photo).raw().toBuffer();
+      await decodePhoto(bytes, photo);
       return { wallMs: performance.now() - from };
     }),
   };
