@@ -1,6 +1,6 @@
 import { sampleBilinear } from '../image/sampleBilinear.js';
 import type { SeamStrip } from './seamStrip.js';
-import type { SideField } from './sideField.js';
+import type { SideAngles } from './sideField.js';
 
 /** How far the wood beside a line is read, mm. */
 export interface CarryReach {
@@ -28,7 +28,7 @@ interface Steps {
 }
 
 /** Direction at xi by linear interpolation of the double angle's neighbours. */
-function directionAt(field: SideField, xiMm: number): number {
+function directionAt(field: SideAngles, xiMm: number): number {
   const t = Math.min(field.angleRad.length - 1, Math.max(0, xiMm / field.stepMm - 0.5));
   const i = Math.min(field.angleRad.length - 2, t | 0);
   if (i < 0) return field.angleRad[0];
@@ -38,7 +38,7 @@ function directionAt(field: SideField, xiMm: number): number {
   return field.angleRad[i] + (t - i) * turn;
 }
 
-function stepsInto(field: SideField, side: -1 | 1, count: number, stepMm: number): Steps {
+function stepsInto(field: SideAngles, side: -1 | 1, count: number, stepMm: number): Steps {
   const steps = {
     way: new Float64Array(count),
     along: new Float64Array(count),
@@ -68,33 +68,37 @@ function stepsInto(field: SideField, side: -1 | 1, count: number, stepMm: number
  */
 export function carriedProfile(
   strip: SeamStrip,
-  field: SideField,
+  field: SideAngles,
   etaMm: number,
   side: -1 | 1,
   reach: CarryReach = defaultCarryReach,
   stepMm = 0.25,
 ): CarriedProfile {
   const { plane, pxPerMm, reachAMm } = strip;
+  const { nearMm, farMm, wayMm } = reach;
   const lengthMm = plane.width / pxPerMm;
   const value = new Float64Array(Math.floor(lengthMm / stepMm));
-  const steps = stepsInto(field, side, value.length, stepMm);
+  const { way, along, deep } = stepsInto(field, side, value.length, stepMm);
+  const fading = way.map((mm) => Math.exp(-mm / (0.5 * wayMm)));
   const last = value.length - 1;
+  const linePx = (etaMm + reachAMm) * pxPerMm - 0.5;
+  const deeperPx = side * pxPerMm;
   for (let n = 0; n < value.length; n++) {
     let xi = (n + 0.5) * stepMm;
     let depth = 0;
-    let way = 0;
+    let gone = 0;
     let sum = 0;
     let weight = 0;
-    while (depth < reach.farMm && way < reach.wayMm) {
+    let w = 1;
+    while (depth < farMm && gone < wayMm) {
       const i = Math.min(last, (xi / stepMm) | 0);
-      xi += steps.along[i];
-      depth += steps.deep[i];
-      way += steps.way[i];
+      xi += along[i];
+      depth += deep[i];
+      gone += way[i];
+      w *= fading[i];
       if (xi < 0 || xi > lengthMm) break;
-      if (depth < reach.nearMm) continue;
-      const w = Math.exp(-way / (0.5 * reach.wayMm));
-      const y = (etaMm + side * depth + reachAMm) * pxPerMm - 0.5;
-      sum += w * sampleBilinear(plane, xi * pxPerMm - 0.5, y);
+      if (depth < nearMm) continue;
+      sum += w * sampleBilinear(plane, xi * pxPerMm - 0.5, linePx + deeperPx * depth);
       weight += w;
     }
     value[n] = weight > 0 ? sum / weight : Number.NaN;

@@ -141,10 +141,12 @@ function movedProfile(profile: CarriedProfile, slideMm: number): CarriedProfile 
 
 /** Values moved by `by` places; what comes in from beyond the end is the end value, or unread. */
 function moved(values: Float64Array, by: number, beyond: 'hold' | 'unread'): Float64Array {
-  const last = values.length - 1;
-  return values.map((_, i) => {
-    const from = i - by;
-    if (from >= 0 && from <= last) return values[from];
-    return beyond === 'hold' ? values[Math.min(last, Math.max(0, from))] : Number.NaN;
-  });
+  const n = values.length;
+  const out = new Float64Array(n);
+  const from = Math.min(n, Math.max(0, by));
+  const to = Math.max(0, Math.min(n, n + by));
+  if (from < to) out.set(values.subarray(from - by, to - by), from);
+  out.fill(beyond === 'hold' ? values[0] : Number.NaN, 0, from);
+  out.fill(beyond === 'hold' ? values[n - 1] : Number.NaN, to);
+  return out;
 }

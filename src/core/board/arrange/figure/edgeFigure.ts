@@ -1,7 +1,7 @@
 import { type CarryReach, carriedProfile } from '../../../seam/carriedProfile.js';
 import type { SeamStrip } from '../../../seam/seamStrip.js';
 import type { SeamWood } from '../../../seam/seamWood.js';
-import { type SideWindow, sideField } from '../../../seam/sideField.js';
+import { type SideWindow, sideAngles } from '../../../seam/sideField.js';
 import { resampled } from './resampled.js';
 import { smoothed } from './smoothed.js';
 
@@ -45,12 +45,12 @@ export function edgeFigure(
 ): EdgeFigure {
   const { blocks, strip } = wood;
   const count = Math.floor(strip.plane.width / strip.pxPerMm);
-  const here = sideField(blocks, strip.reachAMm, etaMm, side, near);
+  const here = sideAngles(blocks, strip.reachAMm, etaMm, side, near);
   const profile = carriedProfile(strip, here, etaMm, side, linesReach);
   const angleRad = resampled(here.angleRad, here.stepMm, count);
   const bendRad = new Float64Array(count);
   if (depthMm >= far.deepestMm) {
-    const deeper = sideField(blocks, strip.reachAMm, etaMm, side, far);
+    const deeper = sideAngles(blocks, strip.reachAMm, etaMm, side, far);
     const deepRad = resampled(deeper.angleRad, deeper.stepMm, count);
     const share = nearAtMm / (farAtMm - nearAtMm);
     for (let i = 0; i < count; i++) bendRad[i] = share * halfTurn(angleRad[i] - deepRad[i]);
