@@ -1,4 +1,4 @@
-import { binProfiles, type ProfileBins } from './profileBins.js';
+import { binProfiles, mergedBins, type ProfileBins } from './profileBins.js';
 
 /** Grain frequencies, one an octave, cycles per mm across the grain: lines 16 mm to 0.5 mm apart. */
 export const bandFrequenciesPerMm: readonly number[] = [1 / 16, 1 / 8, 1 / 4, 1 / 2, 1, 2];
@@ -54,10 +54,15 @@ export function bandReader(
   b: Float64Array,
   u: Float64Array,
 ): (uc: number) => BandPair[] {
-  const bands = bandFrequenciesPerMm.map((nu) => {
+  // From the finest octave on: its bins two by two make those of the next.
+  let bins: ProfileBins | null = null;
+  const bands = [...bandFrequenciesPerMm].reverse().map((nu) => {
     const sigma = sigmaOverPeriod / nu;
-    return { nu, sigma, bins: binProfiles(a, b, u, sigma / binsPerSigma) };
+    const binMm = sigma / binsPerSigma;
+    bins = bins ? mergedBins(bins, binMm) : binProfiles(a, b, u, binMm);
+    return { nu, sigma, bins };
   });
+  bands.reverse();
   return (uc) =>
     bands
       .map(({ nu, sigma, bins }) => gaborPair(bins, uc, nu, sigma))

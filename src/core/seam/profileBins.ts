@@ -20,25 +20,35 @@ export function binProfiles(
   u: Float64Array,
   binMm: number,
 ): ProfileBins {
-  const bins = {
-    a: new Float64Array(u.length),
-    b: new Float64Array(u.length),
-    u: new Float64Array(u.length),
-    du: new Float64Array(u.length),
-  };
-  let count = -1;
-  let bin = Number.NEGATIVE_INFINITY;
+  const told = emptyBins(u.length);
+  let count = 0;
   for (let n = 0; n < u.length; n++) {
     const du = n > 0 ? u[n] - u[n - 1] : u[0];
     if (Number.isNaN(a[n]) || Number.isNaN(b[n]) || du <= 0) continue;
-    const k = Math.floor(u[n] / binMm);
+    told.a[count] = a[n];
+    told.b[count] = b[n];
+    told.u[count] = u[n];
+    told.du[count] = du;
+    count++;
+  }
+  return mergedBins(firstOf(told, count), binMm);
+}
+
+/** The same in wider bins, whose width is a whole multiple of what they are made of. */
+export function mergedBins(fine: ProfileBins, binMm: number): ProfileBins {
+  const bins = emptyBins(fine.u.length);
+  let count = -1;
+  let bin = Number.NEGATIVE_INFINITY;
+  for (let n = 0; n < fine.u.length; n++) {
+    const du = fine.du[n];
+    const k = Math.floor(fine.u[n] / binMm);
     if (k !== bin) {
       bin = k;
       count++;
     }
-    bins.a[count] += du * a[n];
-    bins.b[count] += du * b[n];
-    bins.u[count] += du * u[n];
+    bins.a[count] += du * fine.a[n];
+    bins.b[count] += du * fine.b[n];
+    bins.u[count] += du * fine.u[n];
     bins.du[count] += du;
   }
   for (let i = 0; i <= count; i++) {
@@ -46,6 +56,15 @@ export function binProfiles(
     bins.b[i] /= bins.du[i];
     bins.u[i] /= bins.du[i];
   }
-  const filled = (values: Float64Array) => values.subarray(0, count + 1);
-  return { a: filled(bins.a), b: filled(bins.b), u: filled(bins.u), du: filled(bins.du) };
+  return firstOf(bins, count + 1);
+}
+
+function emptyBins(length: number): ProfileBins {
+  const row = () => new Float64Array(length);
+  return { a: row(), b: row(), u: row(), du: row() };
+}
+
+function firstOf({ a, b, u, du }: ProfileBins, count: number): ProfileBins {
+  const first = (row: Float64Array) => row.subarray(0, count);
+  return { a: first(a), b: first(b), u: first(u), du: first(du) };
 }

@@ -13,6 +13,9 @@ export interface SeamStrip {
   readonly reachBMm: number;
 }
 
+/** Columns read at a time: a strip across the picture would else meet every row of it anew. */
+const tilePx = 64;
+
 /**
  * Reads the strip out of the panel by bilinear sampling.
  *
@@ -31,15 +34,17 @@ export function seamStrip(
   const rowsA = Math.round(reachAMm * pxPerMm);
   const rowsB = Math.max(rowsA > 1 ? 0 : 2, Math.round(reachBMm * pxPerMm));
   const plane = createPlane(Math.max(2, Math.floor(frame.lengthMm * pxPerMm)), rowsA + rowsB);
-  for (let j = 0; j < plane.height; j++) {
-    const eta = (j + 0.5 - rowsA) / pxPerMm;
-    const x0 = frame.originXMm + eta * frame.nx;
-    const y0 = frame.originYMm + eta * frame.ny;
-    for (let i = 0; i < plane.width; i++) {
-      const xi = (i + 0.5) / pxPerMm;
-      const x = (x0 + xi * frame.ex) * sourcePxPerMm - 0.5;
-      const y = (y0 + xi * frame.ey) * sourcePxPerMm - 0.5;
-      plane.data[j * plane.width + i] = sampleBilinear(source, x, y);
+  const { width, height } = plane;
+  for (let from = 0; from < width; from += tilePx) {
+    const to = Math.min(width, from + tilePx);
+    for (let j = 0; j < height; j++) {
+      const eta = (j + 0.5 - rowsA) / pxPerMm;
+      const x0 = (frame.originXMm + eta * frame.nx) * sourcePxPerMm - 0.5;
+      const y0 = (frame.originYMm + eta * frame.ny) * sourcePxPerMm - 0.5;
+      for (let i = from; i < to; i++) {
+        const xi = ((i + 0.5) / pxPerMm) * sourcePxPerMm;
+        plane.data[j * width + i] = sampleBilinear(source, x0 + xi * frame.ex, y0 + xi * frame.ey);
+      }
     }
   }
   return { plane, pxPerMm, reachAMm: rowsA / pxPerMm, reachBMm: rowsB / pxPerMm };
