@@ -25,7 +25,12 @@ interface Steps {
   readonly way: Float64Array;
   readonly along: Float64Array;
   readonly deep: Float64Array;
+  /** How much less the wood at its end counts. */
+  readonly fading: Float64Array;
 }
+
+const longestStepMm = 1;
+const deepestStepMm = 0.3;
 
 /** Direction at xi by linear interpolation of the double angle's neighbours. */
 function directionAt(field: SideAngles, xiMm: number): number {
@@ -38,19 +43,25 @@ function directionAt(field: SideAngles, xiMm: number): number {
   return field.angleRad[i] + (t - i) * turn;
 }
 
-function stepsInto(field: SideAngles, side: -1 | 1, count: number, stepMm: number): Steps {
-  const steps = {
-    way: new Float64Array(count),
-    along: new Float64Array(count),
-    deep: new Float64Array(count),
-  };
+function stepsInto(
+  field: SideAngles,
+  side: -1 | 1,
+  count: number,
+  stepMm: number,
+  wayMm: number,
+): Steps {
+  const row = () => new Float64Array(count);
+  const steps = { way: row(), along: row(), deep: row(), fading: row() };
+  const fadingOf = (mm: number) => Math.exp(-mm / (0.5 * wayMm));
+  const longestFading = fadingOf(longestStepMm);
   for (let n = 0; n < count; n++) {
     const angle = directionAt(field, (n + 0.5) * stepMm);
     const sin = Math.sin(angle) || 1e-9;
-    const way = Math.min(1, 0.3 / Math.abs(sin));
+    const way = Math.min(longestStepMm, deepestStepMm / Math.abs(sin));
     steps.way[n] = way;
     steps.along[n] = (sin * side > 0 ? way : -way) * Math.cos(angle);
     steps.deep[n] = way * Math.abs(sin);
+    steps.fading[n] = way === longestStepMm ? longestFading : fadingOf(way);
   }
   return steps;
 }
@@ -78,9 +89,9 @@ export function carriedProfile(
   const { nearMm, farMm, wayMm } = reach;
   const lengthMm = plane.width / pxPerMm;
   const value = new Float64Array(Math.floor(lengthMm / stepMm));
-  const { way, along, deep } = stepsInto(field, side, value.length, stepMm);
-  const fading = way.map((mm) => Math.exp(-mm / (0.5 * wayMm)));
+  const { way, along, deep, fading } = stepsInto(field, side, value.length, stepMm, wayMm);
   const last = value.length - 1;
+  const perStep = 1 / stepMm;
   const linePx = (etaMm + reachAMm) * pxPerMm - 0.5;
   const deeperPx = side * pxPerMm;
   for (let n = 0; n < value.length; n++) {
@@ -91,7 +102,7 @@ export function carriedProfile(
     let weight = 0;
     let w = 1;
     while (depth < farMm && gone < wayMm) {
-      const i = Math.min(last, (xi / stepMm) | 0);
+      const i = Math.min(last, (xi * perStep) | 0);
       xi += along[i];
       depth += deep[i];
       gone += way[i];

@@ -1,4 +1,5 @@
 import { ciede2000 } from '../colour/ciede2000.js';
+import { runningSums, sumWithin } from '../image/runningSums.js';
 import type { LineSide, SeamWood } from './seamWood.js';
 
 /** Widths of the bands compared, mm: half a degree at 0.3, 0.6, 1.2, 2.3 and 3.4 m. */
@@ -87,22 +88,8 @@ function steadySums(side: readonly LabTriple[][], counts: readonly boolean[]) {
 
 type LabTriple = [number, number, number];
 
-/** An edge takes part in many joints; what lies beside it is the same in all of them. */
-const known = new WeakMap<SeamWood, Map<string, LabTriple[]>>();
-
-/** Mean L*, a*, b* of each band on one side, worked out once for a piece of wood. */
-function bandMeans(...asked: Parameters<typeof readBandMeans>): LabTriple[] {
-  const [wood, ...place] = asked;
-  const key = place.join(' ');
-  const ofWood = known.get(wood) ?? new Map<string, LabTriple[]>();
-  known.set(wood, ofWood);
-  const means = ofWood.get(key) ?? readBandMeans(...asked);
-  ofWood.set(key, means);
-  return means;
-}
-
-/** By one walk from the line outwards. */
-function readBandMeans(
+/** Mean L*, a*, b* of each band on one side, from the line outwards. */
+function bandMeans(
   wood: SeamWood,
   etaMm: number,
   side: -1 | 1,
@@ -111,27 +98,29 @@ function readBandMeans(
   deepestMm: number,
 ): LabTriple[] {
   const { pxPerMm, reachAMm, plane } = wood.lab[0];
-  const last = plane.width - 1;
-  const from = Math.min(last, Math.max(0, Math.round(xiFromMm * pxPerMm)));
-  const to = Math.min(plane.width, Math.max(from + 1, Math.round(xiToMm * pxPerMm)));
-  const sum: LabTriple = [0, 0, 0];
-  let count = 0;
-  const out: LabTriple[] = [];
+  const { width, height } = plane;
+  const from = Math.min(width - 1, Math.max(0, Math.round(xiFromMm * pxPerMm)));
+  const to = Math.min(width, Math.max(from + 1, Math.round(xiToMm * pxPerMm)));
+  const sums = labSums(wood);
   const line = (etaMm + reachAMm) * pxPerMm - 0.5;
-  let row = side < 0 ? Math.floor(line - clearMm * pxPerMm) : Math.ceil(line + clearMm * pxPerMm);
-  for (const band of colourBandsMm) {
+  const clear = line + side * clearMm * pxPerMm;
+  const first = side < 0 ? Math.floor(clear) : Math.ceil(clear);
+  return colourBandsMm.map((band): LabTriple => {
     const end = line + side * Math.min(clearMm + band, deepestMm) * pxPerMm;
-    for (; side * row <= side * end && row >= 0 && row < plane.height; row += side) {
-      for (let i = from; i < to; i++) {
-        const k = row * plane.width + i;
-        sum[0] += wood.lab[0].plane.data[k];
-        sum[1] += wood.lab[1].plane.data[k];
-        sum[2] += wood.lab[2].plane.data[k];
-      }
-      count += to - from;
-    }
-    const n = Math.max(1, count);
-    out.push([sum[0] / n, sum[1] / n, sum[2] / n]);
-  }
-  return out;
+    const last = side < 0 ? Math.max(0, Math.ceil(end)) : Math.min(height - 1, Math.floor(end));
+    if (first < 0 || first >= height || side * (last - first) < 0) return [0, 0, 0];
+    const [top, bottom] = [Math.min(first, last), Math.max(first, last) + 1];
+    const mean = (c: number) =>
+      sumWithin(sums[c], width, from, top, to, bottom) / ((to - from) * (bottom - top));
+    return [mean(0), mean(1), mean(2)];
+  });
+}
+
+/** A line takes part in many joints, and lines of one wood lie close together: summed once. */
+const known = new WeakMap<SeamWood, readonly Float64Array[]>();
+
+function labSums(wood: SeamWood): readonly Float64Array[] {
+  const sums = known.get(wood) ?? wood.lab.map(({ plane }) => runningSums(plane));
+  known.set(wood, sums);
+  return sums;
 }
