@@ -16,8 +16,8 @@ export interface WindowMeasures {
   /** B less A as far as it lasts however deep the wood is looked at, rad. */
   readonly turnRad: number;
   readonly bands: readonly BandPair[];
-  /** CIEDE2000 per band width of `colourBandsMm`. */
-  readonly colourDeltaE: readonly number[];
+  /** CIEDE2000 for a band width, by its index in `colourBandsMm`. */
+  readonly colourDeltaE: (band: number) => number;
   readonly ridge: GlueRidge;
 }
 
@@ -71,7 +71,7 @@ export function jointMeasures(
     fromMm: (k * lengthMm) / count,
     toMm: ((k + 1) * lengthMm) / count,
   }));
-  const steps = colourSteps(a, b, stretches, slideMm);
+  const stepOf = colourSteps(a, b, stretches, slideMm);
   const windows = stretches.map(({ fromMm, toMm }, k) => {
     const atMm = (fromMm + toMm) / 2;
     const i =
@@ -84,7 +84,7 @@ export function jointMeasures(
       angleSeRad: Math.hypot(fieldA.angleSeRad[i | 0], fieldB.angleSeRad[i | 0]),
       turnRad: lastingTurnRad(fieldA, fieldB, i | 0),
       bands: bandsAt(u[n]),
-      colourDeltaE: steps[k],
+      colourDeltaE: (band: number) => stepOf(k, band),
       ridge: seen ? glueRidge(a.wood.strip, a.etaMm, fromMm, toMm) : { areaMm: 0, peak: 0 },
     };
   });
