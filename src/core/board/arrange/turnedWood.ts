@@ -3,9 +3,13 @@ import type { SeamFrame } from '../../seam/seamFrame.js';
 import type { SeamStrip } from '../../seam/seamStrip.js';
 import type { SeamWood } from '../../seam/seamWood.js';
 
+/** Rows of the fine picture that are kept, mm from the edge. */
+const besideMm = 5;
+
 /**
  * The wood above an edge read as the wood below it: the board turned half round. Pictures are
- * reversed in both directions; products of two gradients keep their sign.
+ * reversed in both directions; products of two gradients keep their sign. The fine picture is kept
+ * beside the edge only.
  *
  * @param wood of side A alone, up to its edge. @param frame the edge's frame turned half round.
  */
@@ -13,10 +17,18 @@ export function turnedWood({ strip, blocks, lab }: SeamWood, frame: SeamFrame): 
   const [lightness, a, b] = lab;
   return {
     frame,
-    strip: turnedStrip(strip),
+    strip: turnedStrip(besideEdge(strip)),
     blocks: turnedBlocks(blocks),
     lab: [turnedStrip(lightness), turnedStrip(a), turnedStrip(b)],
   };
+}
+
+/** The rows along the edge: lines are carried to it from 2.2 mm deep (`defaultCarryReach`). */
+function besideEdge(strip: SeamStrip): SeamStrip {
+  const { width, height, data } = strip.plane;
+  const rows = Math.min(height, Math.ceil(besideMm * strip.pxPerMm));
+  const plane = { width, height: rows, data: data.subarray((height - rows) * width) };
+  return { ...strip, plane, reachAMm: rows / strip.pxPerMm };
 }
 
 function turnedStrip(strip: SeamStrip): SeamStrip {
