@@ -28,13 +28,17 @@ export function averageDown(source: Plane, factor: number): Plane {
   for (let y = 0; y < height; y++) {
     sums.fill(0);
     for (let row = y * factor; row < (y + 1) * factor; row++) {
-      for (let x = 0, i = row * source.width; x < width; x++) {
-        let sum = 0;
-        for (let end = i + factor; i < end; i++) sum += source.data[i];
-        sums[x] += sum;
-      }
+      addRow(sums, source.data, row * source.width, factor);
     }
     for (let x = 0; x < width; x++) out.data[y * width + x] = sums[x] * scale;
   }
   return out;
+}
+
+function addRow(sums: Float64Array, data: Float32Array, from: number, factor: number): void {
+  for (let x = 0, i = from; x < sums.length; x++) {
+    let sum = data[i++];
+    for (let k = 1; k < factor; k++) sum += data[i++];
+    sums[x] += sum;
+  }
 }

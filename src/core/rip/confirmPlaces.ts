@@ -1,10 +1,10 @@
 import type { ForecastLines } from './forecastLines.js';
-import { type FoundPlacement, unjudged } from './foundPlacement.js';
+import { type FoundPlacement, type TriedPlacement, unjudged } from './foundPlacement.js';
 import type { CutLoss, PieceSlides } from './frontCut.js';
 import { placementCost } from './placementCost.js';
 
 /** Places with the same two rips: only where along them the front lies differs. */
-export type PlaceRow = readonly FoundPlacement[];
+export type PlaceRow = readonly TriedPlacement[];
 
 /** Rows whose quick cost is within this factor of the best confirmed one may yet be the best. */
 const nearFactor = 2;
@@ -26,13 +26,13 @@ export function confirmPlaces(
   rows: readonly PlaceRow[],
   loss: CutLoss,
   slides: PieceSlides,
-  orderOf: (a: FoundPlacement, b: FoundPlacement) => number,
+  orderOf: (a: TriedPlacement, b: TriedPlacement) => number,
 ): PlaceRow[] {
   const bestOf = (row: PlaceRow) => row.reduce((a, b) => (orderOf(b, a) < 0 ? b : a));
   const quick = rows.map((row, index) => ({ index, best: bestOf(row) }));
   quick.sort((a, b) => orderOf(a.best, b.best));
   const confirmed = [...rows];
-  let best: FoundPlacement | null = null;
+  let best: TriedPlacement | null = null;
   for (const { index, best: hoped } of quick.slice(0, mostRows)) {
     const limit = best ? nearFactor * Math.max(leastCost, best.cost) : Number.POSITIVE_INFINITY;
     if (best && (hoped.cost > limit || unjudged(hoped) > unjudged(best))) break;
@@ -46,7 +46,7 @@ export function confirmPlaces(
 /** One place by the score's own reading. */
 export function confirmPlace(
   lines: ForecastLines,
-  place: FoundPlacement,
+  place: TriedPlacement,
   loss: CutLoss,
   slides: PieceSlides,
 ): FoundPlacement {

@@ -36,6 +36,7 @@ export function cutLines(
 ): CutLines {
   const joints = new Map<string, JointLine>();
   const beside = new Map<string, LineSums>();
+  const owns = new Map<string, LineSums[]>();
   const ownAt = (a: number, b: number, awayMm: number) => {
     const key = rows.besideName(a, b, awayMm);
     const known = beside.get(key);
@@ -71,7 +72,12 @@ export function cutLines(
       const line = rows.joint(a, b, slideMm);
       return keptWindows(line, (at) => keep(at, (a + b) / 2)) ?? line;
     },
-    own: (a, b, reach) => awayOf(reach).map((mm) => ownAt(a, b, mm)),
+    own(a, b, reach) {
+      const key = `${a} ${b} ${reach.aMm} ${reach.bMm}`;
+      const lines = owns.get(key) ?? awayOf(reach).map((mm) => ownAt(a, b, mm));
+      owns.set(key, lines);
+      return lines;
+    },
     ownMeasured: (a, b, reach) =>
       awayOf(reach)
         .map((mm) => keptWindows(rows.beside(a, b, mm), (at) => keep(at, besideMm(a, b, mm))))

@@ -32,7 +32,7 @@ export function joinedWood(wood: SeamWood, etaAMm: number, etaBMm: number): Seam
 }
 
 /** Rows from firstA on, and right below them those from firstB on; beyond the panel its last row. */
-export function joinedRows(
+function joinedRows(
   { width, height, data }: Plane,
   firstA: number,
   rowsA: number,

@@ -41,13 +41,21 @@ export function withoutThinLine(line: LineSums): LineSums {
   return { ...line, running };
 }
 
-/** Sums over the stretches whose middle lies between two places of the line. */
-export function sumsBetween(line: LineSums, fromMm: number, toMm: number): ChannelSums {
-  const { stretchMm, stretches, running } = line;
+/** Which stretches have their middle between two places of the line: from .. to - 1. */
+export function stretchesBetween(
+  { stretchMm, stretches }: LineSums,
+  fromMm: number,
+  toMm: number,
+): readonly [from: number, to: number] {
   const within = (i: number) => Math.min(stretches, Math.max(0, i));
   const from = within(Math.ceil(fromMm / stretchMm - 0.5));
-  const to = Math.max(from, within(Math.floor(toMm / stretchMm + 0.5)));
-  return running.map((sums) => ({
+  return [from, Math.max(from, within(Math.floor(toMm / stretchMm + 0.5)))];
+}
+
+/** Sums over the stretches whose middle lies between two places of the line. */
+export function sumsBetween(line: LineSums, fromMm: number, toMm: number): ChannelSums {
+  const [from, to] = stretchesBetween(line, fromMm, toMm);
+  return line.running.map((sums) => ({
     count: sums[3 * to] - sums[3 * from],
     squares: sums[3 * to + 1] - sums[3 * from + 1],
     cubes: sums[3 * to + 2] - sums[3 * from + 2],

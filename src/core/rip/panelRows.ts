@@ -1,7 +1,7 @@
 import { carriedProfile } from '../seam/carriedProfile.js';
 import { jointMeasures, type LineMeasures, type WindowMeasures } from '../seam/lineMeasures.js';
-import type { LineSide, SeamWood, SideReading } from '../seam/seamWood.js';
-import { defaultSideWindow, type SideField, sideField } from '../seam/sideField.js';
+import type { SeamWood, SideReading } from '../seam/seamWood.js';
+import { defaultSideWindow, type SideAngles, sideField } from '../seam/sideField.js';
 import { withThinLine } from './thinLine.js';
 
 /**
@@ -59,14 +59,11 @@ export function panelRows(wood: SeamWood, windowMm: number): PanelRows {
     return reading;
   };
   const nameOf = (etaMm: number) => Math.round(etaMm * 1e4);
-  const fieldOf = (name: SideName, etaMm: number, deepestMm = defaultSideWindow.deepestMm) => {
-    const window = { ...defaultSideWindow, deepestMm };
-    return sideField(wood.blocks, wood.strip.reachAMm, etaMm, wayOf[name], window);
-  };
-  const side = (name: SideName, etaMm: number, roomMm = Number.POSITIVE_INFINITY): LineSide => {
+  const side = (name: SideName, etaMm: number, roomMm = Number.POSITIVE_INFINITY) => {
     const deepestMm = Math.min(defaultSideWindow.deepestMm, roomMm);
     const reading = once(`${name} ${nameOf(etaMm)} ${deepestMm.toFixed(2)}`, () => {
-      const field = fieldOf(name, etaMm, deepestMm);
+      const window = { ...defaultSideWindow, deepestMm };
+      const field = sideField(wood.blocks, wood.strip.reachAMm, etaMm, wayOf[name], window);
       return { field, profile: carriedProfile(wood.strip, field, etaMm, wayOf[name]) };
     });
     return { wood, etaMm, reading };
@@ -77,8 +74,8 @@ export function panelRows(wood: SeamWood, windowMm: number): PanelRows {
       return withThinLine(measures, wood.strip, a, b, slideMm);
     },
     uncutAngles(line, a, b) {
-      const [above, below] = [fieldOf('a', a), fieldOf('b', b)];
-      const at = ({ angleRad, stepMm }: SideField, atMm: number) =>
+      const [above, below] = [side('a', a).reading.field, side('b', b).reading.field];
+      const at = ({ angleRad, stepMm }: SideAngles, atMm: number) =>
         angleRad[Math.min(angleRad.length - 1, Math.floor(atMm / stepMm))];
       return line.windows.map(({ atMm }) => ({
         angleARad: at(above, atMm),

@@ -1,7 +1,7 @@
 import type { Progress } from '../progress.js';
 import { confirmPlace, confirmPlaces, type PlaceRow } from './confirmPlaces.js';
 import type { ForecastLines } from './forecastLines.js';
-import { type FoundPlacement, unjudged } from './foundPlacement.js';
+import { type FoundPlacement, type TriedPlacement, unjudged } from './foundPlacement.js';
 import { type EndPieces, endSlides } from './frontCut.js';
 import { leftOutParts } from './leftOutParts.js';
 import type { PanelBox } from './panelBox.js';
@@ -58,13 +58,13 @@ export function searchPlacements(
   }));
   const rows = grid.reduce((sum, { ys }) => sum + ys.length, 0);
   let done = 0;
-  const quick: FoundPlacement[][] = grid.flatMap(({ xs, ys, turned }) =>
+  const quick: TriedPlacement[][] = grid.flatMap(({ xs, ys, turned }) =>
     ys.map((yMm) => {
       progress?.((0.7 * done++) / rows, 'trying every place of the front');
       return xs.map((xMm) => {
         const front = { xMm, yMm, widthMm: wish.widthMm, heightMm: wish.heightMm };
-        const cost = placementCost(lines, front, wish.loss, slides);
-        return { ...cost, turned, leftOut: leftOutParts(lines, front, wish.loss) };
+        const { cost, worst } = placementCost(lines, front, wish.loss, slides);
+        return { front, cost, worst, turned, leftOut: leftOutParts(lines, front, wish.loss) };
       });
     }),
   );
@@ -99,13 +99,13 @@ function gridBetween(from: number, to: number): number[] {
 }
 
 /** The better of two places first: what is judged, then the cost, then the worst segment. */
-function byCost(a: FoundPlacement, b: FoundPlacement): number {
-  const worst = (place: FoundPlacement) => place.worst.v ?? 0;
+function byCost(a: TriedPlacement, b: TriedPlacement): number {
+  const worst = (place: TriedPlacement) => place.worst.v ?? 0;
   return unjudged(a) - unjudged(b) || a.cost - b.cost || worst(a) - worst(b);
 }
 
 function ranked(tried: readonly PlaceRow[], lines: ForecastLines) {
-  const roughness = new Map<FoundPlacement, number>();
+  const roughness = new Map<TriedPlacement, number>();
   for (const [j, row] of tried.entries()) {
     for (const [i, place] of row.entries()) {
       const around = [row[i - 1], row[i + 1], tried[j - 1]?.[i], tried[j + 1]?.[i]];
@@ -113,20 +113,20 @@ function ranked(tried: readonly PlaceRow[], lines: ForecastLines) {
       roughness.set(place, near.reduce((s, other) => s + other.cost, 0) / Math.max(1, near.length));
     }
   }
-  const off = ({ front }: FoundPlacement) =>
+  const off = ({ front }: TriedPlacement) =>
     Math.hypot(
       (front.xMm + front.widthMm / 2) / lines.widthMm - 0.5,
       (front.yMm + front.heightMm / 2) / lines.heightMm - 0.5,
     );
-  const rough = (place: FoundPlacement) => roughness.get(place) ?? 0;
+  const rough = (place: TriedPlacement) => roughness.get(place) ?? 0;
   return tried.flat().sort((a, b) => byCost(a, b) || rough(a) - rough(b) || off(a) - off(b));
 }
 
 /** Places nearer than this to a better one are the same place to a maker, mm; x at least. */
 const alikeMm = { x: 40, y: 10 };
 
-function bestThatDiffer(places: readonly FoundPlacement[], most: number): FoundPlacement[] {
-  const chosen: FoundPlacement[] = [];
+function bestThatDiffer(places: readonly TriedPlacement[], most: number): TriedPlacement[] {
+  const chosen: TriedPlacement[] = [];
   for (const place of places) {
     if (chosen.length === most) break;
     const differs = chosen.every(

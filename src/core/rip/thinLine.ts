@@ -1,7 +1,7 @@
-import { glueRidge } from '../seam/glueRidge.js';
+import type { Plane } from '../image/plane.js';
+import { ridgeOfRows, rowSum } from '../seam/glueRidge.js';
 import type { LineMeasures } from '../seam/lineMeasures.js';
 import type { SeamStrip } from '../seam/seamStrip.js';
-import { joinedRows } from './joinedWood.js';
 
 /** As far as a thin line along a joint is looked for, with a little to spare, mm. */
 const besideMm = 2;
@@ -20,37 +20,47 @@ export function withThinLine(
   slideMm: number,
 ): LineMeasures {
   const stretchMm = (line.u.length * line.profileA.stepMm) / line.windows.length;
-  const picture = pictureOf(strip, etaAMm, etaBMm, slideMm);
-  const windows = line.windows.map((window, k) => ({
-    ...window,
-    ridge: glueRidge(picture, 0, k * stretchMm, (k + 1) * stretchMm),
-  }));
+  const { width } = strip.plane;
+  const rowOf = rowsBeside(strip, etaAMm, etaBMm);
+  const by = Math.round(slideMm * strip.pxPerMm);
+  const windows = line.windows.map((window, k) => {
+    const from = Math.max(0, Math.round(k * stretchMm * strip.pxPerMm));
+    const end = Math.round((k + 1) * stretchMm * strip.pxPerMm);
+    const to = Math.min(width, Math.max(from + 1, end));
+    const meanOfRow = (j: number) => {
+      const { row, isUpper } = rowOf(j);
+      const moved = isUpper ? by : 0;
+      return clampedSum(strip.plane, row, from - moved, to - moved) / (to - from);
+    };
+    const rows = besideRows(strip.pxPerMm);
+    return { ...window, ridge: ridgeOfRows(meanOfRow, 2 * rows, rows - 0.5, strip.pxPerMm) };
+  });
   return { ...line, windows };
 }
 
-function pictureOf(
-  { plane, pxPerMm, reachAMm }: SeamStrip,
-  etaAMm: number,
-  etaBMm: number,
-  slideMm: number,
-): SeamStrip {
-  const rows = Math.ceil(besideMm * pxPerMm);
+const besideRows = (pxPerMm: number) => Math.ceil(besideMm * pxPerMm);
+
+/** Rows of the panel that come to lie beside the joint, the upper piece's first. */
+function rowsBeside({ plane, pxPerMm, reachAMm }: SeamStrip, etaAMm: number, etaBMm: number) {
+  const rows = besideRows(pxPerMm);
   const edge = (etaMm: number) => Math.round((etaMm + reachAMm) * pxPerMm);
-  const joined = joinedRows(plane, edge(etaAMm) - rows, rows, edge(etaBMm), rows);
-  const by = Math.round(slideMm * pxPerMm);
-  if (by !== 0) slideRows(joined, rows, by);
-  return { plane: joined, pxPerMm, reachAMm: rows / pxPerMm, reachBMm: rows / pxPerMm };
+  const [firstA, firstB] = [edge(etaAMm) - rows, edge(etaBMm)];
+  return (j: number) => {
+    const isUpper = j < rows;
+    const wanted = isUpper ? firstA + j : firstB + j - rows;
+    return { row: Math.min(plane.height - 1, Math.max(0, wanted)), isUpper };
+  };
 }
 
-/** Moves the upper rows, in place; what comes in from beyond the end is the end's own. */
-function slideRows(
-  { width, data }: { readonly width: number; readonly data: Float32Array },
-  rows: number,
-  by: number,
-): void {
-  for (let k = 0; k < rows; k++) {
-    const row = data.subarray(k * width, (k + 1) * width);
-    const still = row.slice();
-    for (let x = 0; x < width; x++) row[x] = still[Math.min(width - 1, Math.max(0, x - by))];
-  }
+/** Sum of pixels from .. to - 1 of a row; beyond its ends its end values hold. */
+function clampedSum(plane: Plane, row: number, from: number, to: number): number {
+  const { width, data } = plane;
+  const within = (x: number) => Math.min(width, Math.max(0, x));
+  const before = Math.min(to, 0) - Math.min(from, 0);
+  const after = Math.max(to, width) - Math.max(from, width);
+  return (
+    before * data[row * width] +
+    rowSum(plane, row, within(from), within(to)) +
+    after * data[row * width + width - 1]
+  );
 }

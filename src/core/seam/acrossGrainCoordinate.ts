@@ -14,14 +14,22 @@ export function acrossGrainCoordinate(
   stepMm: number,
 ): Float64Array {
   const u = new Float64Array(count);
+  const blocks = Math.min(a.angleRad.length, b.angleRad.length);
+  const crossed = new Float64Array(blocks);
+  for (let i = 0; i < blocks; i++) {
+    crossed[i] = crossedShare(a.angleRad[i], b.angleRad[i]) * stepMm;
+  }
   let sum = 0;
   for (let n = 0; n < count; n++) {
-    const i =
-      Math.min(a.angleRad.length - 1, b.angleRad.length - 1, ((n + 0.5) * stepMm) / a.stepMm) | 0;
-    const cos2 = Math.cos(2 * a.angleRad[i]) + Math.cos(2 * b.angleRad[i]);
-    const sin2 = Math.sin(2 * a.angleRad[i]) + Math.sin(2 * b.angleRad[i]);
-    sum += Math.abs(Math.sin(0.5 * Math.atan2(sin2, cos2))) * stepMm;
+    sum += crossed[Math.min(blocks - 1, ((n + 0.5) * stepMm) / a.stepMm) | 0];
     u[n] = sum;
   }
   return u;
+}
+
+/** |sin| of the mean of two directions. */
+function crossedShare(a: number, b: number): number {
+  const cos = Math.cos(2 * a) + Math.cos(2 * b);
+  const sin = Math.sin(2 * a) + Math.sin(2 * b);
+  return Math.abs(Math.sin(0.5 * Math.atan2(sin, cos)));
 }

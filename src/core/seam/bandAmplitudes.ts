@@ -1,4 +1,5 @@
-import { binProfiles, type ProfileBins } from './profileBins.js';
+import { GaborWindow } from './gaborWindow.js';
+import { binProfiles, mergedBins, type ProfileBins } from './profileBins.js';
 
 /** Grain frequencies, one an octave, cycles per mm across the grain: lines 16 mm to 0.5 mm apart. */
 export const bandFrequenciesPerMm: readonly number[] = [1 / 16, 1 / 8, 1 / 4, 1 / 2, 1, 2];
@@ -11,6 +12,10 @@ export const bandFrequenciesPerMm: readonly number[] = [1 / 16, 1 / 8, 1 / 4, 1 
 const sigmaOverPeriod = 0.45;
 /** Bins a window is summed in: averaging within one takes 0.5 % off both sides' amplitudes. */
 const binsPerSigma = 8;
+/** The window ends so far from its middle. */
+const reachSigmas = 2.5;
+/** One window serves every octave: their widths are alike in periods. */
+const gabor = new GaborWindow(2 * Math.PI * sigmaOverPeriod, reachSigmas);
 
 /** One octave of the grain pattern at one place of the joint. */
 export interface BandPair {
@@ -54,10 +59,15 @@ export function bandReader(
   b: Float64Array,
   u: Float64Array,
 ): (uc: number) => BandPair[] {
-  const bands = bandFrequenciesPerMm.map((nu) => {
+  // From the finest octave on: its bins two by two make those of the next.
+  let bins: ProfileBins | null = null;
+  const bands = [...bandFrequenciesPerMm].reverse().map((nu) => {
     const sigma = sigmaOverPeriod / nu;
-    return { nu, sigma, bins: binProfiles(a, b, u, sigma / binsPerSigma) };
+    const binMm = sigma / binsPerSigma;
+    bins = bins ? mergedBins(bins, binMm) : binProfiles(a, b, u, binMm);
+    return { nu, sigma, bins };
   });
+  bands.reverse();
   return (uc) =>
     bands
       .map(({ nu, sigma, bins }) => gaborPair(bins, uc, nu, sigma))
@@ -70,16 +80,17 @@ function gaborPair(
   nu: number,
   sigma: number,
 ): BandPair | null {
-  const from = lowerBound(u, uc - 2.5 * sigma);
-  const to = lowerBound(u, uc + 2.5 * sigma);
+  const from = lowerBound(u, uc - reachSigmas * sigma);
+  const to = lowerBound(u, uc + reachSigmas * sigma);
   const sums = { w: 0, a: 0, b: 0, cos: 0, sin: 0, slopeCos: 0, slopeSin: 0 };
   const sideA = new GaborSum();
   const sideB = new GaborSum();
   for (let n = from; n < to; n++) {
     const t = u[n] - uc;
-    const g = Math.exp(-0.5 * (t / sigma) ** 2) * du[n];
-    const cos = g * Math.cos(2 * Math.PI * nu * t);
-    const sin = -g * Math.sin(2 * Math.PI * nu * t);
+    gabor.at(t / sigma);
+    const g = gabor.gauss * du[n];
+    const cos = g * gabor.cos;
+    const sin = -g * gabor.sin;
     const slope = t / (sigma * sigma);
     sums.w += g;
     sums.a += g * a[n];

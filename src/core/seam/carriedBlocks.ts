@@ -55,9 +55,12 @@ function directions(blocks: BlockTensor, blockPx: number) {
  */
 function withoutRim(data: Float32Array, width: number, height: number): Float32Array {
   if (Math.min(width, height) < leastBlocks) return data;
-  return data.map((v, i) => {
-    const [column, row] = [i % width, Math.floor(i / width)];
-    const rim = column === 0 || row === 0 || column === width - 1 || row === height - 1;
-    return rim ? 0 : v;
-  });
+  const inner = data.slice();
+  inner.fill(0, 0, width);
+  inner.fill(0, (height - 1) * width);
+  for (let row = 1; row < height - 1; row++) {
+    inner[row * width] = 0;
+    inner[row * width + width - 1] = 0;
+  }
+  return inner;
 }

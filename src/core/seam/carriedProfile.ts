@@ -1,6 +1,6 @@
 import { sampleBilinear } from '../image/sampleBilinear.js';
 import type { SeamStrip } from './seamStrip.js';
-import type { SideField } from './sideField.js';
+import type { SideAngles } from './sideField.js';
 
 /** How far the wood beside a line is read, mm. */
 export interface CarryReach {
@@ -25,10 +25,15 @@ interface Steps {
   readonly way: Float64Array;
   readonly along: Float64Array;
   readonly deep: Float64Array;
+  /** How much less the wood at its end counts. */
+  readonly fading: Float64Array;
 }
 
+const longestStepMm = 1;
+const deepestStepMm = 0.3;
+
 /** Direction at xi by linear interpolation of the double angle's neighbours. */
-function directionAt(field: SideField, xiMm: number): number {
+function directionAt(field: SideAngles, xiMm: number): number {
   const t = Math.min(field.angleRad.length - 1, Math.max(0, xiMm / field.stepMm - 0.5));
   const i = Math.min(field.angleRad.length - 2, t | 0);
   if (i < 0) return field.angleRad[0];
@@ -38,19 +43,25 @@ function directionAt(field: SideField, xiMm: number): number {
   return field.angleRad[i] + (t - i) * turn;
 }
 
-function stepsInto(field: SideField, side: -1 | 1, count: number, stepMm: number): Steps {
-  const steps = {
-    way: new Float64Array(count),
-    along: new Float64Array(count),
-    deep: new Float64Array(count),
-  };
+function stepsInto(
+  field: SideAngles,
+  side: -1 | 1,
+  count: number,
+  stepMm: number,
+  wayMm: number,
+): Steps {
+  const row = () => new Float64Array(count);
+  const steps = { way: row(), along: row(), deep: row(), fading: row() };
+  const fadingOf = (mm: number) => Math.exp(-mm / (0.5 * wayMm));
+  const longestFading = fadingOf(longestStepMm);
   for (let n = 0; n < count; n++) {
     const angle = directionAt(field, (n + 0.5) * stepMm);
     const sin = Math.sin(angle) || 1e-9;
-    const way = Math.min(1, 0.3 / Math.abs(sin));
+    const way = Math.min(longestStepMm, deepestStepMm / Math.abs(sin));
     steps.way[n] = way;
     steps.along[n] = (sin * side > 0 ? way : -way) * Math.cos(angle);
     steps.deep[n] = way * Math.abs(sin);
+    steps.fading[n] = way === longestStepMm ? longestFading : fadingOf(way);
   }
   return steps;
 }
@@ -68,33 +79,37 @@ function stepsInto(field: SideField, side: -1 | 1, count: number, stepMm: number
  */
 export function carriedProfile(
   strip: SeamStrip,
-  field: SideField,
+  field: SideAngles,
   etaMm: number,
   side: -1 | 1,
   reach: CarryReach = defaultCarryReach,
   stepMm = 0.25,
 ): CarriedProfile {
   const { plane, pxPerMm, reachAMm } = strip;
+  const { nearMm, farMm, wayMm } = reach;
   const lengthMm = plane.width / pxPerMm;
   const value = new Float64Array(Math.floor(lengthMm / stepMm));
-  const steps = stepsInto(field, side, value.length, stepMm);
+  const { way, along, deep, fading } = stepsInto(field, side, value.length, stepMm, wayMm);
   const last = value.length - 1;
+  const perStep = 1 / stepMm;
+  const linePx = (etaMm + reachAMm) * pxPerMm - 0.5;
+  const deeperPx = side * pxPerMm;
   for (let n = 0; n < value.length; n++) {
     let xi = (n + 0.5) * stepMm;
     let depth = 0;
-    let way = 0;
+    let gone = 0;
     let sum = 0;
     let weight = 0;
-    while (depth < reach.farMm && way < reach.wayMm) {
-      const i = Math.min(last, (xi / stepMm) | 0);
-      xi += steps.along[i];
-      depth += steps.deep[i];
-      way += steps.way[i];
+    let w = 1;
+    while (depth < farMm && gone < wayMm) {
+      const i = Math.min(last, (xi * perStep) | 0);
+      xi += along[i];
+      depth += deep[i];
+      gone += way[i];
+      w *= fading[i];
       if (xi < 0 || xi > lengthMm) break;
-      if (depth < reach.nearMm) continue;
-      const w = Math.exp(-way / (0.5 * reach.wayMm));
-      const y = (etaMm + side * depth + reachAMm) * pxPerMm - 0.5;
-      sum += w * sampleBilinear(plane, xi * pxPerMm - 0.5, y);
+      if (depth < nearMm) continue;
+      sum += w * sampleBilinear(plane, xi * pxPerMm - 0.5, linePx + deeperPx * depth);
       weight += w;
     }
     value[n] = weight > 0 ? sum / weight : Number.NaN;

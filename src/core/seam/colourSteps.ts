@@ -1,4 +1,5 @@
 import { ciede2000 } from '../colour/ciede2000.js';
+import { runningSums, sumWithin } from '../image/runningSums.js';
 import type { LineSide, SeamWood } from './seamWood.js';
 
 /** Widths of the bands compared, mm: half a degree at 0.3, 0.6, 1.2, 2.3 and 3.4 m. */
@@ -29,109 +30,113 @@ export interface Stretch {
  *
  * @param a, b the wood and the line where each side ends. @param slideMm how far side A has moved
  *   along the joint.
- * @returns per stretch one step per entry of `colourBandsMm`; a band cut off by the board's edge is
- *   as wide as the board allows.
+ * @returns the step of a stretch for an entry of `colourBandsMm`, worked out when first asked for; a
+ *   band cut off by the board's edge is as wide as the board allows.
  */
 export function colourSteps(
   a: LineSide,
   b: LineSide,
   stretches: readonly Stretch[],
   slideMm: number,
-): number[][] {
+): (stretch: number, band: number) => number {
   const oneLine = a.wood === b.wood && a.etaMm === b.etaMm;
   const deepestMm = (side: -1 | 1) =>
     oneLine && a.etaMm * side < 0 ? Math.abs(a.etaMm) - clearMm : Number.POSITIVE_INFINITY;
-  const above = stretches.map(({ fromMm, toMm }) =>
-    bandMeans(a.wood, a.etaMm, -1, fromMm - slideMm, toMm - slideMm, deepestMm(-1)),
-  );
-  const below = stretches.map(({ fromMm, toMm }) =>
-    bandMeans(b.wood, b.etaMm, 1, fromMm, toMm, deepestMm(1)),
-  );
   const { plane, pxPerMm } = a.wood.lab[0];
   // Where side A has been slid away there is nothing beside B to compare it with.
   const beside = stretches.map(
     ({ fromMm, toMm }) => fromMm >= slideMm && toMm - slideMm <= plane.width / pxPerMm + 1,
   );
-  const steady = [above, below].map((side) => steadySums(side, beside));
-  return stretches.map((_, k) => {
-    const from = Math.max(0, k - alongStretches);
-    const to = Math.min(stretches.length, k + alongStretches + 1);
-    return colourBandsMm.map((_, band) => {
-      const [a, b] = steady.map((sums, side) => {
-        const count = sums[to].count - sums[from].count;
-        if (count === 0) return (side === 0 ? above : below)[k][band];
-        const mean = (c: number) => (sums[to].lab[band][c] - sums[from].lab[band][c]) / count;
-        return [mean(0), mean(1), mean(2)] as const;
-      });
-      return ciede2000(a, b);
-    });
+  const known = new Map<number, number[]>();
+  return (stretch, band) => {
+    const steps =
+      known.get(band) ??
+      stepsBetween(
+        bandMeans(a, -1, band, stretches, slideMm, deepestMm(-1)),
+        bandMeans(b, 1, band, stretches, 0, deepestMm(1)),
+        beside,
+      );
+    known.set(band, steps);
+    return steps[stretch];
+  };
+}
+
+/** Colour difference in every stretch, both sides averaged over the stretches about it that count. */
+function stepsBetween(
+  above: readonly LabTriple[],
+  below: readonly LabTriple[],
+  counts: readonly boolean[],
+): number[] {
+  const [sumsA, sumsB] = [steadySums(above, counts), steadySums(below, counts)];
+  return counts.map((_, k) => {
+    const from = sumsA[Math.max(0, k - alongStretches)];
+    const to = sumsA[Math.min(counts.length, k + alongStretches + 1)];
+    if (to.count === from.count) return ciede2000(above[k], below[k]);
+    const fromB = sumsB[Math.max(0, k - alongStretches)];
+    const toB = sumsB[Math.min(counts.length, k + alongStretches + 1)];
+    return ciede2000(meanBetween(from, to), meanBetween(fromB, toB));
   });
 }
 
-/** Colours summed over the stretches that count, up to every one. */
-function steadySums(side: readonly LabTriple[][], counts: readonly boolean[]) {
-  let [count, lab] = [0, colourBandsMm.map((): LabTriple => [0, 0, 0])];
-  const sums = [{ count, lab }];
-  side.forEach((bands, i) => {
-    if (counts[i]) {
-      count++;
-      lab = lab.map((sum, band): LabTriple => {
-        const [l, a, b] = bands[band];
-        return [sum[0] + l, sum[1] + a, sum[2] + b];
-      });
-    }
-    sums.push({ count, lab });
+/** Colours summed over the stretches that count, up to one of them. */
+interface SteadySum {
+  readonly count: number;
+  readonly lab: LabTriple;
+}
+
+function steadySums(side: readonly LabTriple[], counts: readonly boolean[]): SteadySum[] {
+  let sum: SteadySum = { count: 0, lab: [0, 0, 0] };
+  const sums = [sum];
+  side.forEach(([l, a, b], i) => {
+    const { count, lab } = sum;
+    if (counts[i]) sum = { count: count + 1, lab: [lab[0] + l, lab[1] + a, lab[2] + b] };
+    sums.push(sum);
   });
   return sums;
 }
 
-type LabTriple = [number, number, number];
-
-/** An edge takes part in many joints; what lies beside it is the same in all of them. */
-const known = new WeakMap<SeamWood, Map<string, LabTriple[]>>();
-
-/** Mean L*, a*, b* of each band on one side, worked out once for a piece of wood. */
-function bandMeans(...asked: Parameters<typeof readBandMeans>): LabTriple[] {
-  const [wood, ...place] = asked;
-  const key = place.join(' ');
-  const ofWood = known.get(wood) ?? new Map<string, LabTriple[]>();
-  known.set(wood, ofWood);
-  const means = ofWood.get(key) ?? readBandMeans(...asked);
-  ofWood.set(key, means);
-  return means;
+function meanBetween(from: SteadySum, to: SteadySum): LabTriple {
+  const mean = (c: number) => (to.lab[c] - from.lab[c]) / (to.count - from.count);
+  return [mean(0), mean(1), mean(2)];
 }
 
-/** By one walk from the line outwards. */
-function readBandMeans(
-  wood: SeamWood,
-  etaMm: number,
+type LabTriple = readonly [number, number, number];
+
+/** Mean L*, a*, b* of one band on one side, stretch by stretch. */
+function bandMeans(
+  { wood, etaMm }: LineSide,
   side: -1 | 1,
-  xiFromMm: number,
-  xiToMm: number,
+  band: number,
+  stretches: readonly Stretch[],
+  slideMm: number,
   deepestMm: number,
 ): LabTriple[] {
   const { pxPerMm, reachAMm, plane } = wood.lab[0];
-  const last = plane.width - 1;
-  const from = Math.min(last, Math.max(0, Math.round(xiFromMm * pxPerMm)));
-  const to = Math.min(plane.width, Math.max(from + 1, Math.round(xiToMm * pxPerMm)));
-  const sum: LabTriple = [0, 0, 0];
-  let count = 0;
-  const out: LabTriple[] = [];
+  const { width, height } = plane;
   const line = (etaMm + reachAMm) * pxPerMm - 0.5;
-  let row = side < 0 ? Math.floor(line - clearMm * pxPerMm) : Math.ceil(line + clearMm * pxPerMm);
-  for (const band of colourBandsMm) {
-    const end = line + side * Math.min(clearMm + band, deepestMm) * pxPerMm;
-    for (; side * row <= side * end && row >= 0 && row < plane.height; row += side) {
-      for (let i = from; i < to; i++) {
-        const k = row * plane.width + i;
-        sum[0] += wood.lab[0].plane.data[k];
-        sum[1] += wood.lab[1].plane.data[k];
-        sum[2] += wood.lab[2].plane.data[k];
-      }
-      count += to - from;
-    }
-    const n = Math.max(1, count);
-    out.push([sum[0] / n, sum[1] / n, sum[2] / n]);
+  const clear = line + side * clearMm * pxPerMm;
+  const first = side < 0 ? Math.floor(clear) : Math.ceil(clear);
+  const end = line + side * Math.min(clearMm + colourBandsMm[band], deepestMm) * pxPerMm;
+  const last = side < 0 ? Math.max(0, Math.ceil(end)) : Math.min(height - 1, Math.floor(end));
+  if (first < 0 || first >= height || side * (last - first) < 0) {
+    return stretches.map(() => [0, 0, 0]);
   }
-  return out;
+  const [top, bottom] = [Math.min(first, last), Math.max(first, last) + 1];
+  const sums = labSums(wood);
+  return stretches.map(({ fromMm, toMm }) => {
+    const from = Math.min(width - 1, Math.max(0, Math.round((fromMm - slideMm) * pxPerMm)));
+    const to = Math.min(width, Math.max(from + 1, Math.round((toMm - slideMm) * pxPerMm)));
+    const mean = (c: number) =>
+      sumWithin(sums[c], width, from, top, to, bottom) / ((to - from) * (bottom - top));
+    return [mean(0), mean(1), mean(2)];
+  });
+}
+
+/** A line takes part in many joints, and lines of one wood lie close together: summed once. */
+const knownSums = new WeakMap<SeamWood, readonly Float64Array[]>();
+
+function labSums(wood: SeamWood): readonly Float64Array[] {
+  const sums = knownSums.get(wood) ?? wood.lab.map(({ plane }) => runningSums(plane));
+  knownSums.set(wood, sums);
+  return sums;
 }

@@ -1,3 +1,4 @@
+import type { Plane } from '../image/plane.js';
 import type { SeamStrip } from './seamStrip.js';
 
 /** A thin dark (or bright) line along a seam. */
@@ -27,15 +28,34 @@ export function glueRidge(
   const { plane, pxPerMm, reachAMm } = strip;
   const from = Math.max(0, Math.round(xiFromMm * pxPerMm));
   const to = Math.min(plane.width, Math.max(from + 1, Math.round(xiToMm * pxPerMm)));
-  const middle = (etaMm + reachAMm) * pxPerMm - 0.5;
+  const meanOfRow = (j: number) => rowSum(plane, j, from, to) / (to - from);
+  return ridgeOfRows(meanOfRow, plane.height, (etaMm + reachAMm) * pxPerMm - 0.5, pxPerMm);
+}
+
+/** Sum of pixels from .. to - 1 of a row. */
+export function rowSum({ width, data }: Plane, row: number, from: number, to: number): number {
+  let sum = 0;
+  for (let k = row * width + from; k < row * width + to; k++) sum += data[k];
+  return sum;
+}
+
+/**
+ * The same from means along the rows beside a line.
+ *
+ * @param middle where the line lies between the rows, px.
+ */
+export function ridgeOfRows(
+  meanOfRow: (row: number) => number,
+  rows: number,
+  middle: number,
+  pxPerMm: number,
+): GlueRidge {
   const first = Math.max(0, Math.ceil(middle - outerMm * pxPerMm));
-  const last = Math.min(plane.height - 1, Math.floor(middle + outerMm * pxPerMm));
+  const last = Math.min(rows - 1, Math.floor(middle + outerMm * pxPerMm));
   const base = { above: 0, aboveAt: 0, aboveCount: 0, below: 0, belowAt: 0, belowCount: 0 };
   const inner: { eta: number; mean: number }[] = [];
   for (let j = first; j <= last; j++) {
-    let sum = 0;
-    for (let i = from; i < to; i++) sum += plane.data[j * plane.width + i];
-    const mean = sum / (to - from);
+    const mean = meanOfRow(j);
     const eta = (j - middle) / pxPerMm;
     if (eta < -innerMm) {
       base.above += mean;

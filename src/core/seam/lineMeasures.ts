@@ -16,8 +16,8 @@ export interface WindowMeasures {
   /** B less A as far as it lasts however deep the wood is looked at, rad. */
   readonly turnRad: number;
   readonly bands: readonly BandPair[];
-  /** CIEDE2000 per band width of `colourBandsMm`. */
-  readonly colourDeltaE: readonly number[];
+  /** CIEDE2000 for a band width, by its index in `colourBandsMm`. */
+  readonly colourDeltaE: (band: number) => number;
   readonly ridge: GlueRidge;
 }
 
@@ -71,7 +71,7 @@ export function jointMeasures(
     fromMm: (k * lengthMm) / count,
     toMm: ((k + 1) * lengthMm) / count,
   }));
-  const steps = colourSteps(a, b, stretches, slideMm);
+  const stepOf = colourSteps(a, b, stretches, slideMm);
   const windows = stretches.map(({ fromMm, toMm }, k) => {
     const atMm = (fromMm + toMm) / 2;
     const i =
@@ -84,7 +84,7 @@ export function jointMeasures(
       angleSeRad: Math.hypot(fieldA.angleSeRad[i | 0], fieldB.angleSeRad[i | 0]),
       turnRad: lastingTurnRad(fieldA, fieldB, i | 0),
       bands: bandsAt(u[n]),
-      colourDeltaE: steps[k],
+      colourDeltaE: (band: number) => stepOf(k, band),
       ridge: seen ? glueRidge(a.wood.strip, a.etaMm, fromMm, toMm) : { areaMm: 0, peak: 0 },
     };
   });
@@ -141,10 +141,12 @@ function movedProfile(profile: CarriedProfile, slideMm: number): CarriedProfile 
 
 /** Values moved by `by` places; what comes in from beyond the end is the end value, or unread. */
 function moved(values: Float64Array, by: number, beyond: 'hold' | 'unread'): Float64Array {
-  const last = values.length - 1;
-  return values.map((_, i) => {
-    const from = i - by;
-    if (from >= 0 && from <= last) return values[from];
-    return beyond === 'hold' ? values[Math.min(last, Math.max(0, from))] : Number.NaN;
-  });
+  const n = values.length;
+  const out = new Float64Array(n);
+  const from = Math.min(n, Math.max(0, by));
+  const to = Math.max(0, Math.min(n, n + by));
+  if (from < to) out.set(values.subarray(from - by, to - by), from);
+  out.fill(beyond === 'hold' ? values[0] : Number.NaN, 0, from);
+  out.fill(beyond === 'hold' ? values[n - 1] : Number.NaN, to);
+  return out;
 }

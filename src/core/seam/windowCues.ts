@@ -40,7 +40,7 @@ export function windowCues(window: WindowMeasures, distanceMm: number): CueStren
     }),
     direction: lines && directionOf(window, lines, distanceMm),
     spacing: lines && spacingOf(window.bands) * Math.sqrt(clarity(lines, distanceMm)),
-    colour: colourCue(window.colourDeltaE[bandIndex(distanceMm)]) * smallField(distanceMm),
+    colour: colourCue(window.colourDeltaE(bandIndex(distanceMm))) * smallField(distanceMm),
     glueLine: glueLineCue({ contrast: areaMm / widthMm, widthMm, distanceMm }),
   };
 }

@@ -60,19 +60,19 @@ export function boardEdge(
   const own = ownLines(above, { aMm: reachMm, bMm: 0 }, windowMm, () => true);
   return {
     lengthMm: photo.widthMm,
-    above: edgeSide(above, -1, reachMm),
-    below: edgeSide(below, 1, reachMm),
+    above: edgeSide(above, -1, reachMm, lostMm),
+    below: edgeSide(below, 1, reachMm, lostMm),
     own: own.map((line) => lineChannelSums(line.windows, distanceMm, useColour)),
     inside: insideWindows(above, Math.min(mostReachMm, reachMm), lostMm),
     colour: meanColour(above),
   };
 }
 
-function edgeSide(wood: SeamWood, side: -1 | 1, reachMm: number): EdgeSide {
+function edgeSide(wood: SeamWood, side: -1 | 1, reachMm: number, lostMm: number): EdgeSide {
   const line = { wood, etaMm: 0 };
   return {
     line: { ...line, reading: readSide(line, side, false) },
-    figure: edgeFigure(wood, 0, side, reachMm),
+    figure: edgeFigure(wood, 0, side, reachMm, lostMm),
   };
 }
 

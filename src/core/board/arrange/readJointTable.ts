@@ -54,7 +54,7 @@ export function readJointTable(
     mostApart,
     v: new Float64Array(size).fill(Number.NaN),
     cue: new Uint8Array(size),
-    ...readGrown(boards.length, edges, options),
+    ...readGrown(boards.length, edges),
     edgeColour: Array.from(
       { length: edgeCount },
       (_, index) => edges.find((edge) => edge.index === index)?.edge.colour ?? null,

@@ -1,7 +1,8 @@
 import { type CarryReach, carriedProfile } from '../../../seam/carriedProfile.js';
 import type { SeamStrip } from '../../../seam/seamStrip.js';
 import type { SeamWood } from '../../../seam/seamWood.js';
-import { type SideWindow, sideField } from '../../../seam/sideField.js';
+import { type SideWindow, sideAngles } from '../../../seam/sideField.js';
+import { carriedLines } from './carriedLines.js';
 import { resampled } from './resampled.js';
 import { smoothed } from './smoothed.js';
 
@@ -12,14 +13,12 @@ import { smoothed } from './smoothed.js';
 export interface EdgeFigure {
   /** Grain direction beside the edge. */
   readonly angleRad: Float64Array;
-  /** How far a line runs along the edge for every millimetre across it: cot of the direction. */
-  readonly way: Float64Array;
   /** How much the direction still turns on its way to the edge (extrapolated from deeper in). */
   readonly bendRad: Float64Array;
   /** L* of the 5 mm along the edge. */
   readonly lightness: Float64Array;
-  /** Grain lines at the edge: log luminance between 1 and 25 mm along it; NaN unread. */
-  readonly lines: Float64Array;
+  /** Grain lines in the middle of the lost strip (`carriedLines`): log luminance, 1 to 25 mm. */
+  readonly carried: readonly Float64Array[];
 }
 
 const near: SideWindow = { alongSigmaMm: 4, acrossSigmaMm: 4, clearMm: 1.2, deepestMm: 9 };
@@ -36,21 +35,23 @@ const linesReach: CarryReach = { nearMm: 0.1, farMm: 1.2, wayMm: 26 };
  *
  * @param side -1 for the wood above the line, 1 for the wood below.
  * @param depthMm wood that there is on that side; with less than 17 mm no bend is read.
+ * @param lostMm width that a joint at this edge has lost.
  */
 export function edgeFigure(
   wood: SeamWood,
   etaMm: number,
   side: -1 | 1,
   depthMm: number,
+  lostMm: number,
 ): EdgeFigure {
   const { blocks, strip } = wood;
   const count = Math.floor(strip.plane.width / strip.pxPerMm);
-  const here = sideField(blocks, strip.reachAMm, etaMm, side, near);
+  const here = sideAngles(blocks, strip.reachAMm, etaMm, side, near);
   const profile = carriedProfile(strip, here, etaMm, side, linesReach);
   const angleRad = resampled(here.angleRad, here.stepMm, count);
   const bendRad = new Float64Array(count);
   if (depthMm >= far.deepestMm) {
-    const deeper = sideField(blocks, strip.reachAMm, etaMm, side, far);
+    const deeper = sideAngles(blocks, strip.reachAMm, etaMm, side, far);
     const deepRad = resampled(deeper.angleRad, deeper.stepMm, count);
     const share = nearAtMm / (farAtMm - nearAtMm);
     for (let i = 0; i < count; i++) bendRad[i] = share * halfTurn(angleRad[i] - deepRad[i]);
@@ -59,10 +60,14 @@ export function edgeFigure(
   const [fine, slow] = [smoothed(lines, 1), smoothed(lines, 25)];
   return {
     angleRad,
-    way: angleRad.map((angle) => 1 / Math.tan(angle)),
     bendRad,
     lightness: edgeLightness(wood.lab[0], etaMm, side, count),
-    lines: fine.map((v, i) => v - slow[i]),
+    carried: carriedLines(
+      fine.map((v, i) => v - slow[i]),
+      angleRad,
+      side,
+      lostMm,
+    ),
   };
 }
 

@@ -20,28 +20,17 @@ export interface FigureWindow {
 const windowMm = 8;
 /** Stretch over which grain lines are compared, mm to either side of the window's middle. */
 const linesReachMm = 20;
-/** A line that runs further than this along the joint while it crosses is not followed, mm/mm. */
-const farthestWay = 70;
-/** The lost width is tried this much either way, mm: dressing is never exact. */
-const triedMm: readonly number[] = [-0.4, -0.2, 0, 0.2, 0.4];
 const edgeMm = 4;
 const axisRad = 0.07;
 
 /**
  * Compares two edges stretch by stretch.
  *
- * A line that leaves A's edge at xi reaches the middle of the lost strip at xi + (g/2) cot theta_A;
- * the lines of both sides are compared there.
+ * The lines of both sides are compared in the middle of the lost strip (`carriedLines`).
  *
- * @param lostMm width g lost between the edges.
  * @param slideMm how far A lies in +x against B, from both left ends in line.
  */
-export function figureWindows(
-  a: EdgeFigure,
-  b: EdgeFigure,
-  lostMm: number,
-  slideMm = 0,
-): FigureWindow[] {
+export function figureWindows(a: EdgeFigure, b: EdgeFigure, slideMm = 0): FigureWindow[] {
   const by = Math.round(slideMm);
   const from = Math.max(0, by) + edgeMm;
   const to = Math.min(b.angleRad.length, a.angleRad.length + by) - edgeMm;
@@ -59,7 +48,7 @@ export function figureWindows(
       turnRad: halfTurn(angleA - angleB) + 0.5 * (bendA - bendB),
       bendRad: Math.abs(bendA) + Math.abs(bendB),
       tone: mean(tones, i, end) - usual,
-      lines: linesLikeness(a, b, lostMm, by, i + windowMm / 2),
+      lines: linesLikeness(a, b, by, i + windowMm / 2),
       slantRad: Math.abs(halfTurn(angleB + halfTurn(angleA - angleB) / 2)),
       steepRad: Math.max(Math.abs(angleA), Math.abs(angleB)),
       isAxis: angleA * angleB < 0 && Math.abs(angleA - angleB) > axisRad,
@@ -69,51 +58,33 @@ export function figureWindows(
 }
 
 /** Best correlation over the widths tried; null when too little can be followed. */
-function linesLikeness(
-  a: EdgeFigure,
-  b: EdgeFigure,
-  lostMm: number,
-  by: number,
-  middle: number,
-): number | null {
+function linesLikeness(a: EdgeFigure, b: EdgeFigure, by: number, middle: number): number | null {
   let best: number | null = null;
-  for (const more of triedMm) {
-    const half = Math.max(0, lostMm + more) / 2;
-    const r = carriedCorrelation(a, b, half, by, middle);
+  a.carried.forEach((carried, k) => {
+    const r = correlation(carried, b.carried[k], by, middle);
     if (r !== null && (best === null || r > best)) best = r;
-  }
+  });
   return best;
 }
 
-function carriedCorrelation(
-  a: EdgeFigure,
-  b: EdgeFigure,
-  halfMm: number,
-  by: number,
-  middle: number,
-): number | null {
+function correlation(a: Float64Array, b: Float64Array, by: number, middle: number): number | null {
   let ab = 0;
   let aa = 0;
   let bb = 0;
   let told = 0;
-  for (let i = middle - linesReachMm; i < middle + linesReachMm; i++) {
-    const wayA = a.way[i - by];
-    const wayB = b.way[i];
-    if (!(Math.abs(wayA) <= farthestWay && Math.abs(wayB) <= farthestWay)) continue;
-    const va = at(a.lines, i - by - halfMm * wayA);
-    const vb = at(b.lines, i + halfMm * wayB);
-    if (Number.isNaN(va) || Number.isNaN(vb)) continue;
-    ab += va * vb;
+  const from = Math.max(0, by, middle - linesReachMm);
+  const to = Math.min(b.length, a.length + by, middle + linesReachMm);
+  for (let i = from; i < to; i++) {
+    const va = a[i - by];
+    const vb = b[i];
+    const product = va * vb;
+    if (Number.isNaN(product)) continue;
+    ab += product;
     aa += va * va;
     bb += vb * vb;
     told++;
   }
   return told > 1.2 * linesReachMm && aa > 0 && bb > 0 ? ab / Math.sqrt(aa * bb) : null;
-}
-
-function at(values: Float64Array, x: number): number {
-  const i = Math.floor(x);
-  return values[i] + (x - i) * (values[i + 1] - values[i]);
 }
 
 function mean(values: Float64Array, from: number, to: number): number {

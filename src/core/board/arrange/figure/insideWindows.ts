@@ -17,7 +17,7 @@ export function insideWindows(wood: SeamWood, reachMm: number, lostMm: number): 
   return distancesMm
     .filter((mm) => mm + lostMm + beyondMm < reachMm)
     .map((mm) => {
-      const above = edgeFigure(wood, -mm - lostMm, -1, reachMm - mm - lostMm);
-      return figureWindows(above, edgeFigure(wood, -mm, 1, mm), lostMm);
+      const above = edgeFigure(wood, -mm - lostMm, -1, reachMm - mm - lostMm, lostMm);
+      return figureWindows(above, edgeFigure(wood, -mm, 1, mm, lostMm));
     });
 }

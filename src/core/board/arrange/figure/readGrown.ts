@@ -1,4 +1,3 @@
-import type { ArrangeOptions } from '../arrangeOptions.js';
 import type { BoardEdge } from '../boardEdges.js';
 import { type JointTable, pairIndex } from '../jointTable.js';
 import type { NumberedEdge } from '../numberedEdge.js';
@@ -18,15 +17,13 @@ interface ReadPair {
 export function readGrown(
   boardCount: number,
   edges: readonly NumberedEdge[],
-  { jointMm, kerfMm }: ArrangeOptions,
 ): Pick<JointTable, 'grown' | 'ownGrown'> {
-  const lostMm = kerfMm + 2 * jointMm;
   const pairs = edges.flatMap((one, i) =>
     edges.slice(i + 1).flatMap((two): ReadPair[] => {
       if (one.board === two.board) return [];
       const index = pairIndex(boardCount, one.index, two.index);
-      const there = windowsBetween(one.edge, two.edge, lostMm);
-      return [{ index, windows: [there, windowsBetween(two.edge, one.edge, lostMm)] }];
+      const there = windowsBetween(one.edge, two.edge);
+      return [{ index, windows: [there, windowsBetween(two.edge, one.edge)] }];
     }),
   );
   const inside = edges.flatMap(({ edge }) => edge.inside);
@@ -43,7 +40,7 @@ export function readGrown(
   return { grown, ownGrown: model.own };
 }
 
-function windowsBetween(above: BoardEdge, below: BoardEdge, lostMm: number): FigureWindow[] {
+function windowsBetween(above: BoardEdge, below: BoardEdge): FigureWindow[] {
   const slideMm = (below.lengthMm - above.lengthMm) / 2;
-  return figureWindows(above.above.figure, below.below.figure, lostMm, slideMm);
+  return figureWindows(above.above.figure, below.below.figure, slideMm);
 }
