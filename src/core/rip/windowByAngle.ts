@@ -1,3 +1,4 @@
+import { middleDirectionRad } from '../geometry/middleDirectionRad.js';
 import { type BandPair, bandFrequenciesPerMm } from '../seam/bandAmplitudes.js';
 import type { WindowMeasures } from '../seam/lineMeasures.js';
 import { closedFormBreak } from '../visibility/closedFormBreak.js';
@@ -30,10 +31,8 @@ export function localGrain(window: WindowMeasures, distanceMm: number): LocalGra
     if (seen > most) [best, most] = [band, seen];
   }
   if (!best) return null;
-  const { angleARad: a, angleBRad: b } = window;
   return {
-    angleRad:
-      0.5 * Math.atan2(Math.sin(2 * a) + Math.sin(2 * b), Math.cos(2 * a) + Math.cos(2 * b)),
+    angleRad: middleDirectionRad(window.angleARad, window.angleBRad),
     spacingMm: 1 / best.frequencyPerMm,
     contrast: (best.amplitudeA + best.amplitudeB) / 2,
     octave: bandFrequenciesPerMm.indexOf(best.bandPerMm),

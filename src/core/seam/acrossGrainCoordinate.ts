@@ -1,3 +1,4 @@
+import { middleDirectionRad } from '../geometry/middleDirectionRad.js';
 import type { SideField } from './sideField.js';
 
 /**
@@ -29,7 +30,5 @@ export function acrossGrainCoordinate(
 
 /** |sin| of the mean of two directions. */
 function crossedShare(a: number, b: number): number {
-  const cos = Math.cos(2 * a) + Math.cos(2 * b);
-  const sin = Math.sin(2 * a) + Math.sin(2 * b);
-  return Math.abs(Math.sin(0.5 * Math.atan2(sin, cos)));
+  return Math.abs(Math.sin(middleDirectionRad(a, b)));
 }

@@ -1,3 +1,4 @@
+import { halfTurnRad } from '../geometry/halfTurnRad.js';
 import type { LineMeasures, WindowMeasures } from './lineMeasures.js';
 
 /** Grain on both sides of a seam over its whole length, and how much it turns there. */
@@ -60,8 +61,7 @@ function meanTurn(windows: readonly WindowMeasures[]): number | null {
   let weight = 0;
   for (const w of windows) {
     if (w.angleSeRad >= leastSureRad) continue;
-    const turn = w.angleBRad - w.angleARad;
-    sum += weightOf(w) * (turn - Math.PI * Math.round(turn / Math.PI));
+    sum += weightOf(w) * halfTurnRad(w.angleBRad - w.angleARad);
     weight += weightOf(w);
   }
   return weight > 0 ? sum / weight : null;

@@ -1,3 +1,4 @@
+import { halfTurnRad } from '../geometry/halfTurnRad.js';
 import { acrossGrainCoordinate } from './acrossGrainCoordinate.js';
 import { type BandPair, bandReader } from './bandAmplitudes.js';
 import { type CarriedProfile, carriedProfile } from './carriedProfile.js';
@@ -118,8 +119,6 @@ function lastingTurnRad(a: SideField, b: SideField, i: number): number {
   const sense = Math.sign(turns[0]);
   return turns.every((turn) => turn * sense > 0) ? sense * Math.min(...turns.map(Math.abs)) : 0;
 }
-
-const halfTurnRad = (rad: number) => rad - Math.PI * Math.round(rad / Math.PI);
 
 function movedField(field: SideField, slideMm: number): SideField {
   const by = Math.round(slideMm / field.stepMm);

@@ -1,3 +1,4 @@
+import { middleDirectionRad } from '../geometry/middleDirectionRad.js';
 import type { LineMeasures } from './lineMeasures.js';
 import type { LostProfiles } from './lostProfiles.js';
 
@@ -25,8 +26,7 @@ export function openVariance(
   return profiles.a.map((_, n) => {
     const i = Math.min(last, ((n + 0.5) * profiles.stepMm) / fieldA.stepMm) | 0;
     const [a, b] = [fieldA.angleRad[i], fieldB.angleRad[i]];
-    const middle =
-      0.5 * Math.atan2(Math.sin(2 * a) + Math.sin(2 * b), Math.cos(2 * a) + Math.cos(2 * b));
+    const middle = middleDirectionRad(a, b);
     const se = Math.hypot(0.5 * Math.hypot(fieldA.angleSeRad[i], fieldB.angleSeRad[i]), leastSeRad);
     const sin = Math.max(1e-3, Math.abs(Math.sin(middle)));
     const phase = (2 * Math.PI * Math.abs(gapMm) * se) / (sin * spacingMm);

@@ -1,3 +1,4 @@
+import { halfTurnRad } from '../geometry/halfTurnRad.js';
 import type { LineMm, SeamResult, SeamWindow } from '../results/scoreResult.js';
 import type { VisibilityResult } from '../results/visibilityResult.js';
 import { probabilitySeen } from '../visibility/probabilitySeen.js';
@@ -100,8 +101,7 @@ export function windowsOf(
 ): SeamWindow[] {
   const offsets = toldOffsets(seam, own);
   return seam.windows.map((window, k) => {
-    let turn = window.angleBRad - window.angleARad;
-    turn -= Math.PI * Math.round(turn / Math.PI);
+    const turn = halfTurnRad(window.angleBRad - window.angleARad);
     return {
       atMm: window.atMm,
       v: seen.windows[k].v,

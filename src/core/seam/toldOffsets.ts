@@ -1,3 +1,4 @@
+import { middleDirectionRad } from '../geometry/middleDirectionRad.js';
 import type { LineMeasures, WindowMeasures } from './lineMeasures.js';
 import { type WindowOffset, windowOffset } from './windowOffset.js';
 
@@ -46,8 +47,5 @@ const contrastOf = ({ bands }: WindowMeasures) =>
   Math.max(...bands.map((b) => Math.min(b.amplitudeA, b.amplitudeB)));
 
 /** Wood across the grain that passes the joint within a stretch, mm. */
-function crossedMm({ angleARad: a, angleBRad: b }: WindowMeasures, windowMm: number): number {
-  const sin2 = Math.sin(2 * a) + Math.sin(2 * b);
-  const cos2 = Math.cos(2 * a) + Math.cos(2 * b);
-  return windowMm * Math.abs(Math.sin(0.5 * Math.atan2(sin2, cos2)));
-}
+const crossedMm = ({ angleARad, angleBRad }: WindowMeasures, windowMm: number) =>
+  windowMm * Math.abs(Math.sin(middleDirectionRad(angleARad, angleBRad)));

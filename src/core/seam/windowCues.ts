@@ -1,3 +1,4 @@
+import { middleDirectionRad } from '../geometry/middleDirectionRad.js';
 import type { Cue } from '../results/visibilityResult.js';
 import { type BandBreak, breakCue } from '../visibility/breakCue.js';
 import { colourCue } from '../visibility/colourCue.js';
@@ -29,7 +30,7 @@ const leastGlueWidthMm = 0.1;
  * visible.
  */
 export function windowCues(window: WindowMeasures, distanceMm: number): CueStrengths {
-  const angle = meanAngle(window.angleARad, window.angleBRad);
+  const angle = middleDirectionRad(window.angleARad, window.angleBRad);
   const lines = strongest(window.bands, distanceMm);
   const { areaMm, peak } = window.ridge;
   const widthMm = Math.max(leastGlueWidthMm, Math.abs(areaMm / (peak || 1)));
@@ -111,8 +112,4 @@ function bandIndex(distanceMm: number): number {
     if (off < Math.abs(Math.log(colourBandsMm[best]) - wanted)) best = k;
   });
   return best;
-}
-
-function meanAngle(a: number, b: number): number {
-  return 0.5 * Math.atan2(Math.sin(2 * a) + Math.sin(2 * b), Math.cos(2 * a) + Math.cos(2 * b));
 }

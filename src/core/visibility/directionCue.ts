@@ -1,3 +1,4 @@
+import { halfTurnRad } from '../geometry/halfTurnRad.js';
 import { contrastSensitivity } from './contrastSensitivity.js';
 import { cyclesPerDeg } from './cyclesPerDeg.js';
 
@@ -27,6 +28,6 @@ export function directionCue({
 }): number {
   const sensitivity = contrastSensitivity(cyclesPerDeg(spacingMm, distanceMm));
   const clarity = Math.min(1, Math.max(0, (contrast * sensitivity) / peakSensitivity));
-  const turned = Math.abs(changeRad - Math.PI * Math.round(changeRad / Math.PI));
+  const turned = Math.abs(halfTurnRad(changeRad));
   return (turned * Math.sqrt(clarity)) / thresholdRad;
 }

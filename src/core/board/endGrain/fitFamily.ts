@@ -1,3 +1,4 @@
+import { halfTurnRad } from '../../geometry/halfTurnRad.js';
 import { acrossRings, type RingFamily } from './ringFamily.js';
 import type { SlopeSamples } from './slopeSamples.js';
 
@@ -41,8 +42,7 @@ export function fitFamily(
 /** How far a slope misses the pith, rad in (-pi/2, pi/2]. */
 export function missRad(family: RingFamily, xMm: number, yMm: number, angleRad: number): number {
   const [vx, vy] = acrossRings(family, xMm, yMm);
-  const miss = angleRad - Math.atan2(vy, vx);
-  return miss - Math.PI * Math.round(miss / Math.PI);
+  return halfTurnRad(angleRad - Math.atan2(vy, vx));
 }
 
 function normalStep(
@@ -66,8 +66,7 @@ function normalStep(
     const vx = nx - curvature * dx;
     const vy = ny - curvature * dy;
     const v2 = vx * vx + vy * vy + 1e-12;
-    const miss = samples.angleRad[i] - Math.atan2(vy, vx);
-    const r = miss - Math.PI * Math.round(miss / Math.PI);
+    const r = halfTurnRad(samples.angleRad[i] - Math.atan2(vy, vx));
     const robust = 1 / (1 + (r / s) ** 2) ** 2;
     const w = weight[i] * robust * (v2 / (v2 + near2));
     // d(direction)/d(normal) and d(direction)/d(curvature).

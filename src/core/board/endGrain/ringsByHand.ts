@@ -1,3 +1,4 @@
+import { halfTurnRad } from '../../geometry/halfTurnRad.js';
 import { referenceFor } from './coarsePith.js';
 import type { FittedRings } from './fitRings.js';
 import type { HandPlaced, TangentLine } from './handPlaced.js';
@@ -74,8 +75,7 @@ function fromTangents(
       const [vx, vy] = [nx - curvature * dx, ny - curvature * dy];
       const v2 = vx * vx + vy * vy + 1e-12;
       const drawn = Math.atan2(line.y2Mm - line.y1Mm, line.x2Mm - line.x1Mm) + Math.PI / 2;
-      const miss = drawn - Math.atan2(vy, vx);
-      const r = miss - Math.PI * Math.round(miss / Math.PI);
+      const r = halfTurnRad(drawn - Math.atan2(vy, vx));
       const a = (vx * nx + vy * ny) / v2;
       const b = (-vx * dy + vy * dx) / v2;
       aa += a * a;

@@ -1,3 +1,4 @@
+import { halfTurnRad } from '../../../geometry/halfTurnRad.js';
 import { type CarryReach, carriedProfile } from '../../../seam/carriedProfile.js';
 import type { SeamStrip } from '../../../seam/seamStrip.js';
 import type { SeamWood } from '../../../seam/seamWood.js';
@@ -54,7 +55,7 @@ export function edgeFigure(
     const deeper = sideAngles(blocks, strip.reachAMm, etaMm, side, far);
     const deepRad = resampled(deeper.angleRad, deeper.stepMm, count);
     const share = nearAtMm / (farAtMm - nearAtMm);
-    for (let i = 0; i < count; i++) bendRad[i] = share * halfTurn(angleRad[i] - deepRad[i]);
+    for (let i = 0; i < count; i++) bendRad[i] = share * halfTurnRad(angleRad[i] - deepRad[i]);
   }
   const lines = resampled(profile.value, profile.stepMm, count);
   const [fine, slow] = [smoothed(lines, 1), smoothed(lines, 25)];
@@ -70,9 +71,6 @@ export function edgeFigure(
     ),
   };
 }
-
-/** A difference of two directions, within a quarter turn either way. */
-export const halfTurn = (rad: number) => rad - Math.PI * Math.round(rad / Math.PI);
 
 function edgeLightness(
   { plane, pxPerMm, reachAMm }: SeamStrip,

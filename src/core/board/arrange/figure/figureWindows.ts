@@ -1,4 +1,5 @@
-import { type EdgeFigure, halfTurn } from './edgeFigure.js';
+import { halfTurnRad } from '../../../geometry/halfTurnRad.js';
+import type { EdgeFigure } from './edgeFigure.js';
 
 /** How two edges agree over one short stretch of the joint they would make. */
 export interface FigureWindow {
@@ -45,11 +46,11 @@ export function figureWindows(a: EdgeFigure, b: EdgeFigure, slideMm = 0): Figure
     const bendA = mean(a.bendRad, i - by, end - by);
     const bendB = mean(b.bendRad, i, end);
     windows.push({
-      turnRad: halfTurn(angleA - angleB) + 0.5 * (bendA - bendB),
+      turnRad: halfTurnRad(angleA - angleB) + 0.5 * (bendA - bendB),
       bendRad: Math.abs(bendA) + Math.abs(bendB),
       tone: mean(tones, i, end) - usual,
       lines: linesLikeness(a, b, by, i + windowMm / 2),
-      slantRad: Math.abs(halfTurn(angleB + halfTurn(angleA - angleB) / 2)),
+      slantRad: Math.abs(halfTurnRad(angleB + halfTurnRad(angleA - angleB) / 2)),
       steepRad: Math.max(Math.abs(angleA), Math.abs(angleB)),
       isAxis: angleA * angleB < 0 && Math.abs(angleA - angleB) > axisRad,
     });
