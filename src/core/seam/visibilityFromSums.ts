@@ -37,7 +37,8 @@ export interface PooledVisibility {
 
 /**
  * Visibility of a line, or of any part of one, from the sums of its channels; see
- * `seamVisibility` for what it means.
+ * `seamVisibility` for what it means. Where no lines cross there is none to break or turn: those
+ * stretches, which tell colour and glue line only, count as nothing seen in the other channels.
  *
  * @param seam along the joint. @param own along lines of the same boards with no joint.
  */
@@ -46,10 +47,12 @@ export function visibilityFromSums(
   own: readonly ChannelSums[],
 ): PooledVisibility {
   const figures = ownFigures(own);
+  const stretches = Math.max(...seam.map(({ count }) => count));
   return poolChannels(
     seam.map(({ count, cubes }, k) => {
       const figure = figures[k];
-      return figure && count > 0 ? aboveFigure(cubes / count, figure, 2) : null;
+      if (!figure || count === 0) return null;
+      return aboveFigure(cubes / count, figure, 2) * Math.cbrt(count / stretches);
     }),
   );
 }
