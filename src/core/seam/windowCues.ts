@@ -43,17 +43,23 @@ export function windowCues(window: WindowMeasures, distanceMm: number): CueStren
       const band = window.bands.find((b) => b.bandPerMm === nu);
       return band ? breakCue([grazed(band, angle, distanceMm)], distanceMm) : null;
     }),
-    direction: lines && directionOf(window, lines, distanceMm),
-    spacing: lines && spacingOf(window.bands) * Math.sqrt(clarity(lines, distanceMm)),
+    direction: lines && directionOf(window, lines, distanceMm) * grazing(lines, angle, distanceMm),
+    spacing:
+      lines &&
+      spacingOf(window.bands) *
+        Math.sqrt(clarity(lines, distanceMm)) *
+        grazing(lines, angle, distanceMm),
     colours: [colourCue(colour.alongDeltaE) * field, colourCue(colour.besideDeltaE) * field],
     glueLine: glueLineCue({ contrast: areaMm / widthMm, widthMm, distanceMm }),
   };
 }
 
 function grazed(band: BandPair, angleRad: number, distanceMm: number): BandBreak {
-  const f = cyclesPerDeg(1 / band.frequencyPerMm, distanceMm);
-  return { ...band, difference: band.difference * grazingFactor(f, angleRad) };
+  return { ...band, difference: band.difference * grazing(band, angleRad, distanceMm) };
 }
+
+const grazing = (band: BandPair, angleRad: number, distanceMm: number) =>
+  grazingFactor(cyclesPerDeg(1 / band.frequencyPerMm, distanceMm), angleRad);
 
 /** Distance between grain lines on one side: the centre of the bands' energy, ln scale, mm. */
 export function spacingMm(bands: readonly BandPair[], side: 'A' | 'B'): number {
