@@ -20,6 +20,8 @@ export interface GapSplit {
 /** Gaps this near to one line are one line, mm. */
 const collinearMm = 1.5;
 const shortestEndMm = 20;
+/** A gap that ends this near to one of the other way ends at it, mm. */
+const meetingMm = 6;
 const gapP = 1e-6;
 /** Half of the widest gap, and the wood beside it that its darkness reaches, mm. */
 const gapClearMm = 3;
@@ -31,7 +33,7 @@ const gapClearMm = 3;
  * though the photo may not show them. Rips go before crosscuts, as rails run through and end pieces do not.
  *
  * @param least a rest of the line is a joint when its p is not above this.
- * @returns null when no gap runs inside the rectangle.
+ * @returns null when no gap that a saw can have made runs inside the rectangle.
  */
 export function splitAtGap(
   rect: Rectangle,
@@ -61,6 +63,8 @@ export function splitAtGap(
     const shows = (joint: RestJoint | null) => joint !== null && joint.p <= least;
     const open = joined(row, own, (stretch) => shows(jointOf(stretch)));
     const rests = restsOf(open, own).map(jointOf);
+    const other = gaps[kind === 'rip' ? 'crosscut' : 'rip'];
+    if (!rests.some(shows) && !open.some((gap) => endsAtCuts(gap, own, other))) continue;
     const shown = rests.filter((joint): joint is RestJoint => shows(joint));
     const implied = shown.length === 0 ? [] : rests.filter((joint) => joint && !shows(joint));
     const shiftMm = shown.reduce((sum, joint) => sum + joint.shiftMm, 0) / shown.length;
@@ -93,6 +97,24 @@ function panelLine(gap: OpenGap, kind: 'rip' | 'crosscut'): LineMm {
 function isInside(gap: OpenGap, { x0, y0, x1, y1 }: Rectangle): boolean {
   const [x, y] = [(gap.x1Mm + gap.x2Mm) / 2, middleOf(gap)];
   return x > x0 && x < x1 && y > y0 + gapClearMm && y < y1 - gapClearMm;
+}
+
+/**
+ * Whether a gap runs from cut to cut: from an edge, or a gap of the other way, to another. What ends
+ * within the board at nothing is a crack.
+ */
+function endsAtCuts(gap: OpenGap, { x0, x1 }: Rectangle, other: readonly OpenGap[]): boolean {
+  const meets = (xMm: number, yMm: number) =>
+    other.some(
+      (cut) =>
+        Math.abs(middleOf(cut) - xMm) <= meetingMm &&
+        yMm > cut.x1Mm - meetingMm &&
+        yMm < cut.x2Mm + meetingMm,
+    );
+  return (
+    (gap.x1Mm - x0 < shortestEndMm || meets(gap.x1Mm, gap.y1Mm)) &&
+    (x1 - gap.x2Mm < shortestEndMm || meets(gap.x2Mm, gap.y2Mm))
+  );
 }
 
 function lineOf(gap: OpenGap): (xMm: number) => number {

@@ -7,10 +7,20 @@ const rect = { x0: 0, y0: 0, x1: 280, y1: 100 };
 const gap = { x1Mm: 98, y1Mm: 50, x2Mm: 182, y2Mm: 50 };
 const restP = 0.1;
 
-function restsOf(strength: number, lineEnds: number) {
+/** The reveals at the front's ends: crosscuts, x and y exchanged. */
+const sides = [98, 182].map((x) => ({ x1Mm: 20, y1Mm: x, x2Mm: 50, y2Mm: x }));
+
+function splitOf(strength: number, lineEnds: number, crosscut: typeof sides) {
   const maps = noisyMaps(strength, 149.5, 0, 3, lineEnds);
-  const split = splitAtGap(rect, { rip: [gap], crosscut: [] }, maps, maps, restP)!;
-  return split.seams.filter(({ line }) => line.x2Mm < 99 || line.x1Mm > 181);
+  return splitAtGap(rect, { rip: [gap], crosscut }, maps, maps, restP);
+}
+
+function restsOf(strength: number, lineEnds: number) {
+  const { seams } = splitOf(strength, lineEnds, sides)!;
+  expect(seams.filter(({ line }) => line.x1Mm === gap.x1Mm && line.x2Mm === gap.x2Mm)).toHaveLength(
+    1,
+  );
+  return seams.filter(({ line }) => line.x2Mm < 99 || line.x1Mm > 181);
 }
 
 describe('splitAtGap', () => {
@@ -33,5 +43,10 @@ describe('splitAtGap', () => {
 
   it('takes nothing for a joint where neither side shows one', () => {
     expect(restsOf(0, 40)).toEqual([]);
+  });
+
+  it('takes a dark line that begins and ends at nothing for a crack', () => {
+    expect(splitOf(0, 40, [])).toBeNull();
+    expect(splitOf(0, 40, sides.slice(0, 1))).toBeNull();
   });
 });
