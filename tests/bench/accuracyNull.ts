@@ -2,7 +2,7 @@ import { averageDown } from '../../src/core/filter/averageDown.js';
 import type { PanelPhoto } from '../../src/core/image/panelPhoto.js';
 import { createRandom } from '../../src/core/random/createRandom.js';
 import { carriedBlocks } from '../../src/core/seam/carriedBlocks.js';
-import { finderPxPerMm, seamMaps } from '../../src/core/seam/find/seamMaps.js';
+import { finderPxPerMm, type SeamMaps, seamMaps } from '../../src/core/seam/find/seamMaps.js';
 import {
   maxTiltRad,
   type StrongestLine,
@@ -19,12 +19,17 @@ export const strongestP = (photo: PanelPhoto): number =>
 export const strongestExcess = (photo: PanelPhoto): number =>
   Math.max(...twoLooks(photo).map((line) => line.evidence - Math.log(line.tries)));
 
-function twoLooks(photo: PanelPhoto): StrongestLine[] {
+/** What the finder reads of a whole panel along its length. */
+export function finderMaps(photo: PanelPhoto): SeamMaps {
   const planes = panelPlanes(photo);
   const factor = Math.max(1, Math.round(planes.pxPerMm / finderPxPerMm));
   const reduced = factor > 1 ? averageDown(planes.logLuminance, factor) : planes.logLuminance;
   const scale = planes.pxPerMm / factor;
-  const maps = seamMaps(planes, reduced, carriedBlocks(reduced, scale), scale);
+  return seamMaps(planes, reduced, carriedBlocks(reduced, scale), scale);
+}
+
+function twoLooks(photo: PanelPhoto): StrongestLine[] {
+  const maps = finderMaps(photo);
   const region = { col0: 0, col1: maps.columns, row0: 0, row1: maps.rows };
   return [usualTiltRad, maxTiltRad].flatMap(
     (tiltRad) => strongestLine(maps, region, tiltRad, createRandom(1)) ?? [],
