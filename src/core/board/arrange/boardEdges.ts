@@ -1,6 +1,7 @@
 import type { Lab } from '../../colour/lab.js';
 import type { PanelPhoto } from '../../image/panelPhoto.js';
 import { ownLines } from '../../seam/ownLines.js';
+import type { SeamStrip } from '../../seam/seamStrip.js';
 import type { PanelPlanes, SeamWood } from '../../seam/seamWood.js';
 import type { ChannelSums } from '../../seam/visibilityFromSums.js';
 import type { ArrangeOptions } from './arrangeOptions.js';
@@ -68,12 +69,16 @@ function boardEdge(
     ...(side < 0 ? { above: read, below: turned } : { above: turned, below: read }),
     own: own.map((line) => lineChannelSums(line.windows, distanceMm, useColour)),
     inside: insideWindows(wood, side, Math.min(mostReachMm, reachMm), lostMm),
-    colour: meanColour(wood),
+    colour: meanColour(wood, side),
   };
 }
 
-function meanColour({ lab }: SeamWood): Lab {
-  const mean = ({ plane: { data } }: (typeof lab)[number]) =>
-    data.reduce((sum, v) => sum + v, 0) / Math.max(1, data.length);
+function meanColour({ lab }: SeamWood, side: -1 | 1): Lab {
+  const mean = ({ plane: { width, height, data }, pxPerMm }: SeamStrip) => {
+    const rows = Math.min(height, Math.round(mostReachMm * pxPerMm));
+    const beside =
+      side < 0 ? data.subarray((height - rows) * width) : data.subarray(0, rows * width);
+    return beside.reduce((sum, v) => sum + v, 0) / Math.max(1, beside.length);
+  };
   return [mean(lab[0]), mean(lab[1]), mean(lab[2])];
 }

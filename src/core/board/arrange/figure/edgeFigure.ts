@@ -30,6 +30,8 @@ const farAtMm = 12.5;
 const toneDepthMm = 5;
 /** A fresh edge has no glue line: its very wood is read. */
 const linesReach: CarryReach = { nearMm: 0.1, farMm: 1.2, wayMm: 26 };
+/** Two readings to each millimetre: lines finer than that are smoothed away. */
+const linesStepMm = 0.5;
 
 /**
  * Reads the figure at the line eta = etaMm of a board.
@@ -48,7 +50,7 @@ export function edgeFigure(
   const { blocks, strip } = wood;
   const count = Math.round(strip.plane.width / strip.pxPerMm);
   const here = sideAngles(blocks, strip.reachAMm, etaMm, side, near);
-  const profile = carriedProfile(strip, here, etaMm, side, linesReach);
+  const profile = carriedProfile(strip, here, etaMm, side, linesReach, linesStepMm);
   const angleRad = resampled(here.angleRad, count);
   const bendRad = new Float64Array(count);
   if (depthMm >= far.deepestMm) {
