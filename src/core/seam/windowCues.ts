@@ -46,9 +46,13 @@ export function windowCues(window: WindowMeasures, distanceMm: number): CueStren
   };
 }
 
-function grazed(band: BandPair, angleRad: number, distanceMm: number): BandBreak {
-  const f = cyclesPerDeg(1 / band.frequencyPerMm, distanceMm);
-  return { ...band, difference: band.difference * grazingFactor(f, angleRad) };
+function grazed(
+  { frequencyPerMm, amplitudeA, amplitudeB, difference }: BandPair,
+  angleRad: number,
+  distanceMm: number,
+): BandBreak {
+  const factor = grazingFactor(cyclesPerDeg(1 / frequencyPerMm, distanceMm), angleRad);
+  return { frequencyPerMm, amplitudeA, amplitudeB, difference: difference * factor };
 }
 
 /** Distance between grain lines on one side: the centre of the bands' energy, ln scale, mm. */
