@@ -15,8 +15,7 @@ export interface EdgeJoint {
  * How visible the joint of two edges would be, whichever of them is named first.
  *
  * Turned half round it is the same joint with its sides exchanged, and its V the same but for where
- * stretches and bins begin (0.03 % in the middle of drawn pairs, 2 % at most): it is read once, the
- * darker edge above.
+ * stretches and bins begin: it is measured once, the darker edge above.
  *
  * @param apartMm shift of the upper board less that of the lower, both from lying centred, +x.
  */
