@@ -1,4 +1,5 @@
 import { createPlane, type Plane } from '../image/plane.js';
+import { averageBlock } from './averageBlock.js';
 import { type BlockDirections, GrainWay } from './grainWay.js';
 
 /** Share of sigma in the first pass, and steps per sigma of either: fine first, then far. */
@@ -52,71 +53,8 @@ function averagedAlong(
       const x0 = column * field.blockPx;
       const x1 = column < field.width - 1 ? x0 + field.blockPx : width;
       way.from(x0, y0, x1, y1);
-      for (let y = y0; y < y1; y++) {
-        averageRow(source, way, y * width + x0, y * width + x1, out.data);
-      }
+      averageBlock(source, way, y0 * width + x0, x1 - x0, y1 - y0, out.data);
     }
   }
   return out;
-}
-
-/** One row of a block, pixels from .. to - 1 of the plane. */
-function averageRow(
-  { width, data }: Plane,
-  way: GrainWay,
-  from: number,
-  to: number,
-  out: Float32Array,
-): void {
-  let i = from;
-  for (; i + 3 <= to; i += 3) averageThree(data, width, way, i, out);
-  for (; i < to; i++) averageOne(data, width, way, i, out);
-}
-
-function averageOne(
-  data: Float32Array,
-  width: number,
-  { count, offset, corner, total }: GrainWay,
-  i: number,
-  out: Float32Array,
-): void {
-  let sum = data[i];
-  for (let n = 0, c = 0; n < count; n++, c += 4) {
-    const j = i + offset[n];
-    const k = j + width;
-    sum += corner[c] * data[j] + corner[c + 1] * data[j + 1];
-    sum += corner[c + 2] * data[k] + corner[c + 3] * data[k + 1];
-  }
-  out[i] = sum / total;
-}
-
-/** Three neighbours at once: they share half of what they read. */
-function averageThree(
-  data: Float32Array,
-  width: number,
-  { count, offset, corner, total }: GrainWay,
-  i: number,
-  out: Float32Array,
-): void {
-  let first = data[i];
-  let second = data[i + 1];
-  let third = data[i + 2];
-  for (let n = 0, c = 0; n < count; n++, c += 4) {
-    const upperLeft = corner[c];
-    const upperRight = corner[c + 1];
-    const lowerLeft = corner[c + 2];
-    const lowerRight = corner[c + 3];
-    const j = i + offset[n];
-    const k = j + width;
-    const u1 = data[j + 1];
-    const u2 = data[j + 2];
-    const l1 = data[k + 1];
-    const l2 = data[k + 2];
-    first += upperLeft * data[j] + upperRight * u1 + lowerLeft * data[k] + lowerRight * l1;
-    second += upperLeft * u1 + upperRight * u2 + lowerLeft * l1 + lowerRight * l2;
-    third += upperLeft * u2 + upperRight * data[j + 3] + lowerLeft * l2 + lowerRight * data[k + 3];
-  }
-  out[i] = first / total;
-  out[i + 1] = second / total;
-  out[i + 2] = third / total;
 }

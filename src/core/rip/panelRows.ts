@@ -1,6 +1,7 @@
 import { carriedProfile } from '../seam/carriedProfile.js';
 import { jointMeasures, type LineMeasures, type WindowMeasures } from '../seam/lineMeasures.js';
-import type { SeamWood, SideReading } from '../seam/seamWood.js';
+import type { ReadSide } from '../seam/readSide.js';
+import type { SeamWood } from '../seam/seamWood.js';
 import { defaultSideWindow, type SideAngles, sideField } from '../seam/sideField.js';
 import { withThinLine } from './thinLine.js';
 
@@ -42,6 +43,7 @@ const outOfSightMm = 16.2;
 
 const wayOf = { a: -1, b: 1 } as const;
 type SideName = keyof typeof wayOf;
+type Reading = Pick<ReadSide, 'field' | 'profile'>;
 
 /**
  * The quick reading: each side of a line is read once, however many joints it takes part in, on the
@@ -52,29 +54,31 @@ type SideName = keyof typeof wayOf;
  *   a stretch, mm: a degree of the eye's view.
  */
 export function panelRows(wood: SeamWood, windowMm: number): PanelRows {
-  const known = new Map<string, SideReading>();
-  const once = (key: string, read: () => SideReading): SideReading => {
+  const known = new Map<string, Reading>();
+  const once = (key: string, read: () => Reading): Reading => {
     const reading = known.get(key) ?? read();
     known.set(key, reading);
     return reading;
   };
   const nameOf = (etaMm: number) => Math.round(etaMm * 1e4);
-  const side = (name: SideName, etaMm: number, roomMm = Number.POSITIVE_INFINITY) => {
+  const side = (name: SideName, etaMm: number, roomMm = Number.POSITIVE_INFINITY): ReadSide => {
     const deepestMm = Math.min(defaultSideWindow.deepestMm, roomMm);
-    const reading = once(`${name} ${nameOf(etaMm)} ${deepestMm.toFixed(2)}`, () => {
+    const read = once(`${name} ${nameOf(etaMm)} ${deepestMm.toFixed(2)}`, () => {
       const window = { ...defaultSideWindow, deepestMm };
       const field = sideField(wood.blocks, wood.strip.reachAMm, etaMm, wayOf[name], window);
-      return { field, profile: carriedProfile(wood.strip, field, etaMm, wayOf[name]) };
+      const profile = carriedProfile(wood.strip, field, etaMm, wayOf[name]);
+      return { field, profile };
     });
-    return { wood, etaMm, reading };
+    return { ...read, lab: wood.lab, etaMm };
   };
   return {
     joint(a, b, slideMm) {
-      const measures = jointMeasures(side('a', a), side('b', b), windowMm, slideMm);
+      const glued = a === b ? wood.strip : undefined;
+      const measures = jointMeasures(side('a', a), side('b', b), windowMm, slideMm, glued);
       return withThinLine(measures, wood.strip, a, b, slideMm);
     },
     uncutAngles(line, a, b) {
-      const [above, below] = [side('a', a).reading.field, side('b', b).reading.field];
+      const [above, below] = [side('a', a).field, side('b', b).field];
       const at = ({ angleRad, stepMm }: SideAngles, atMm: number) =>
         angleRad[Math.min(angleRad.length - 1, Math.floor(atMm / stepMm))];
       return line.windows.map(({ atMm }) => ({
@@ -87,7 +91,7 @@ export function panelRows(wood: SeamWood, windowMm: number): PanelRows {
       const roomMm = Math.abs(awayMm) - clearOfJointMm;
       const a = side('a', etaMm, awayMm > 0 ? roomMm : undefined);
       const b = side('b', etaMm, awayMm < 0 ? roomMm : undefined);
-      return jointMeasures(a, b, windowMm);
+      return jointMeasures(a, b, windowMm, 0, wood.strip);
     },
     besideName: (a, b, awayMm) =>
       `${nameOf(besideMm(a, b, awayMm))} ${Math.abs(awayMm) > outOfSightMm ? '' : awayMm}`,

@@ -1,5 +1,6 @@
-import { jointMeasures, lineMeasures, readSide } from '../seam/lineMeasures.js';
-import type { LineSide, SeamWood } from '../seam/seamWood.js';
+import { jointMeasures, lineMeasures } from '../seam/lineMeasures.js';
+import { type ReadSide, readSide } from '../seam/readSide.js';
+import type { SeamWood } from '../seam/seamWood.js';
 import { joinedWood } from './joinedWood.js';
 import type { PanelRows } from './panelRows.js';
 import { withThinLine } from './thinLine.js';
@@ -7,8 +8,8 @@ import { withThinLine } from './thinLine.js';
 /** The two edges of a joint and the wood behind them. */
 interface Joined {
   readonly wood: SeamWood;
-  readonly above: LineSide;
-  readonly below: LineSide;
+  readonly above: ReadSide;
+  readonly below: ReadSide;
 }
 
 /** Joints whose wood is kept at hand: each takes some megabytes. */
@@ -35,8 +36,8 @@ export function scoredRows(wood: SeamWood, windowMm: number, quick: PanelRows): 
   };
   return {
     joint(a, b, slideMm) {
-      const { above, below } = joinedAt(a, b);
-      const measures = jointMeasures(above, below, windowMm, slideMm);
+      const { wood: joined, above, below } = joinedAt(a, b);
+      const measures = jointMeasures(above, below, windowMm, slideMm, joined.strip);
       return slideMm === 0 ? measures : withThinLine(measures, wood.strip, a, b, slideMm);
     },
     uncutAngles: quick.uncutAngles,
@@ -46,9 +47,5 @@ export function scoredRows(wood: SeamWood, windowMm: number, quick: PanelRows): 
 }
 
 function joinedOf(wood: SeamWood): Joined {
-  const side = (way: -1 | 1): LineSide => ({
-    ...{ wood, etaMm: 0 },
-    reading: readSide({ wood, etaMm: 0 }, way, true),
-  });
-  return { wood, above: side(-1), below: side(1) };
+  return { wood, above: readSide(wood, 0, -1), below: readSide(wood, 0, 1) };
 }

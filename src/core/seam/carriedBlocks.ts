@@ -39,28 +39,25 @@ export function blockRowsPx(pxPerMm: number): number {
   return factor * Math.max(1, Math.round(pxPerMm / factor));
 }
 
-function directions(blocks: BlockTensor, blockPx: number) {
-  const { width, height, stepMm } = blocks;
+function directions({ width, height, stepMm, jxx, jxy, jyy }: BlockTensor, blockPx: number) {
   const smooth = (data: Float32Array) =>
     gaussianBlur({ width, height, data: withoutRim(data, width, height) }, windowMm / stepMm).data;
-  const [xx, xy, yy] = [smooth(blocks.jxx), smooth(blocks.jxy), smooth(blocks.jyy)];
-  const cosTwice = xx.map((v, i) => v - yy[i]);
-  const sinTwice = xy.map((v) => 2 * v);
+  const cosTwice = smooth(jxx.map((xx, i) => xx - jyy[i]));
+  const sinTwice = smooth(jxy.map((xy) => 2 * xy));
   return { width, height, blockPx, ...alongLines(cosTwice, sinTwice) };
 }
 
 /**
  * Blocks at the rim of the wood count for nothing: slopes there feel the wood mirrored beyond the
- * edge, which turned steep lines by up to 0.9 deg. A side too thin for it keeps its rim.
+ * edge, which turned steep lines by up to 0.9 deg. A side too thin for it keeps its rim. In place.
  */
 function withoutRim(data: Float32Array, width: number, height: number): Float32Array {
   if (Math.min(width, height) < leastBlocks) return data;
-  const inner = data.slice();
-  inner.fill(0, 0, width);
-  inner.fill(0, (height - 1) * width);
+  data.fill(0, 0, width);
+  data.fill(0, (height - 1) * width);
   for (let row = 1; row < height - 1; row++) {
-    inner[row * width] = 0;
-    inner[row * width + width - 1] = 0;
+    data[row * width] = 0;
+    data[row * width + width - 1] = 0;
   }
-  return inner;
+  return data;
 }

@@ -21,10 +21,11 @@ export interface CarriedProfile {
 
 /** One step along the grain into the board, for every place of the line. */
 interface Steps {
-  /** Length of the step, its way along the line and its way into the board, mm. */
+  /** Length of the step and its way into the board, mm. */
   readonly way: Float64Array;
-  readonly along: Float64Array;
   readonly deep: Float64Array;
+  /** Its way along the line, in places of the profile. */
+  readonly along: Float64Array;
   /** How much less the wood at its end counts. */
   readonly fading: Float64Array;
 }
@@ -51,7 +52,7 @@ function stepsInto(
   wayMm: number,
 ): Steps {
   const row = () => new Float64Array(count);
-  const steps = { way: row(), along: row(), deep: row(), fading: row() };
+  const steps = { way: row(), deep: row(), along: row(), fading: row() };
   const fadingOf = (mm: number) => Math.exp(-mm / (0.5 * wayMm));
   const longestFading = fadingOf(longestStepMm);
   for (let n = 0; n < count; n++) {
@@ -59,7 +60,7 @@ function stepsInto(
     const sin = Math.sin(angle) || 1e-9;
     const way = Math.min(longestStepMm, deepestStepMm / Math.abs(sin));
     steps.way[n] = way;
-    steps.along[n] = (sin * side > 0 ? way : -way) * Math.cos(angle);
+    steps.along[n] = ((sin * side > 0 ? way : -way) * Math.cos(angle)) / stepMm;
     steps.deep[n] = way * Math.abs(sin);
     steps.fading[n] = way === longestStepMm ? longestFading : fadingOf(way);
   }
@@ -91,25 +92,26 @@ export function carriedProfile(
   const value = new Float64Array(Math.floor(lengthMm / stepMm));
   const { way, along, deep, fading } = stepsInto(field, side, value.length, stepMm, wayMm);
   const last = value.length - 1;
-  const perStep = 1 / stepMm;
+  const end = lengthMm / stepMm;
+  const stepPx = stepMm * pxPerMm;
   const linePx = (etaMm + reachAMm) * pxPerMm - 0.5;
   const deeperPx = side * pxPerMm;
   for (let n = 0; n < value.length; n++) {
-    let xi = (n + 0.5) * stepMm;
+    let place = n + 0.5;
     let depth = 0;
     let gone = 0;
     let sum = 0;
     let weight = 0;
     let w = 1;
     while (depth < farMm && gone < wayMm) {
-      const i = Math.min(last, (xi * perStep) | 0);
-      xi += along[i];
+      const i = Math.min(last, place | 0);
+      place += along[i];
       depth += deep[i];
       gone += way[i];
       w *= fading[i];
-      if (xi < 0 || xi > lengthMm) break;
+      if (place < 0 || place > end) break;
       if (depth < nearMm) continue;
-      sum += w * sampleBilinear(plane, xi * pxPerMm - 0.5, linePx + deeperPx * depth);
+      sum += w * sampleBilinear(plane, place * stepPx - 0.5, linePx + deeperPx * depth);
       weight += w;
     }
     value[n] = weight > 0 ? sum / weight : Number.NaN;

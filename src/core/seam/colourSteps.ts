@@ -2,7 +2,8 @@ import { ciede2000 } from '../colour/ciede2000.js';
 import type { Lab } from '../colour/lab.js';
 import { runningSums, sumWithin } from '../image/runningSums.js';
 import { figureColour } from './figureColour.js';
-import type { LineSide, SeamWood } from './seamWood.js';
+import type { ReadSide } from './readSide.js';
+import type { SeamWood } from './seamWood.js';
 
 /** Widths of the bands compared, mm: half a degree at 0.3, 0.6, 1.2, 2.3 and 3.4 m. */
 export const colourBandsMm: readonly number[] = [2.6, 5.2, 10.5, 20, 30];
@@ -12,6 +13,9 @@ const clearMm = 0.7;
 
 /** A step is followed over so many stretches to either side (a decimetre each way at 600 mm). */
 const alongStretches = 10;
+
+/** The colours on one side of a joint. */
+type ColourSide = Pick<ReadSide, 'lab' | 'etaMm'>;
 
 /** A stretch of a joint, mm along it. */
 export interface Stretch {
@@ -37,26 +41,26 @@ export interface ColourStep {
  * A line of a glued panel beside its joint (eta = 0) is read on its own board only: a band that
  * reached over the joint would take the joint's own step for the board's figure.
  *
- * @param a, b the wood and the line where each side ends. @param slideMm how far side A has moved
+ * @param a, b the colours and the line where each side ends. @param slideMm how far side A has moved
  *   along the joint.
  * @returns the step of a stretch for an entry of `colourBandsMm`, worked out when first asked for; a
  *   band cut off by the board's edge is as wide as the board allows.
  */
 export function colourSteps(
-  a: LineSide,
-  b: LineSide,
+  a: ColourSide,
+  b: ColourSide,
   stretches: readonly Stretch[],
   slideMm: number,
 ): (stretch: number, band: number) => ColourStep {
-  const oneLine = a.wood === b.wood && a.etaMm === b.etaMm;
+  const oneLine = a.lab === b.lab && a.etaMm === b.etaMm;
   const deepestMm = (side: -1 | 1) =>
     oneLine && a.etaMm * side < 0 ? Math.abs(a.etaMm) - clearMm : Number.POSITIVE_INFINITY;
-  const { plane, pxPerMm } = a.wood.lab[0];
+  const { plane, pxPerMm } = a.lab[0];
   // Where side A has been slid away there is nothing beside B to compare it with.
   const beside = stretches.map(
     ({ fromMm, toMm }) => fromMm >= slideMm && toMm - slideMm <= plane.width / pxPerMm + 1,
   );
-  const figure = figureColour(a.wood, b.wood);
+  const figure = figureColour(a.lab, b.lab);
   const known = new Map<number, ColourStep[]>();
   return (stretch, band) => {
     const steps =
@@ -132,14 +136,14 @@ function meanBetween(from: SteadySum, to: SteadySum): Lab {
 
 /** Mean L*, a*, b* of one band on one side, stretch by stretch. */
 function bandMeans(
-  { wood, etaMm }: LineSide,
+  { lab, etaMm }: ColourSide,
   side: -1 | 1,
   band: number,
   stretches: readonly Stretch[],
   slideMm: number,
   deepestMm: number,
 ): Lab[] {
-  const { pxPerMm, reachAMm, plane } = wood.lab[0];
+  const { pxPerMm, reachAMm, plane } = lab[0];
   const { width, height } = plane;
   const line = (etaMm + reachAMm) * pxPerMm - 0.5;
   const clear = line + side * clearMm * pxPerMm;
@@ -150,7 +154,7 @@ function bandMeans(
     return stretches.map(() => [0, 0, 0]);
   }
   const [top, bottom] = [Math.min(first, last), Math.max(first, last) + 1];
-  const sums = labSums(wood);
+  const sums = labSums(lab);
   return stretches.map(({ fromMm, toMm }) => {
     const from = Math.min(width - 1, Math.max(0, Math.round((fromMm - slideMm) * pxPerMm)));
     const to = Math.min(width, Math.max(from + 1, Math.round((toMm - slideMm) * pxPerMm)));
@@ -161,10 +165,10 @@ function bandMeans(
 }
 
 /** A line takes part in many joints, and lines of one wood lie close together: summed once. */
-const knownSums = new WeakMap<SeamWood, readonly Float64Array[]>();
+const knownSums = new WeakMap<SeamWood['lab'], readonly Float64Array[]>();
 
-function labSums(wood: SeamWood): readonly Float64Array[] {
-  const sums = knownSums.get(wood) ?? wood.lab.map(({ plane }) => runningSums(plane));
-  knownSums.set(wood, sums);
+function labSums(lab: SeamWood['lab']): readonly Float64Array[] {
+  const sums = knownSums.get(lab) ?? lab.map(({ plane }) => runningSums(plane));
+  knownSums.set(lab, sums);
   return sums;
 }

@@ -1,6 +1,8 @@
 import type { Lab } from '../colour/lab.js';
 import type { SeamWood } from './seamWood.js';
 
+type LabStrips = SeamWood['lab'];
+
 /** Second moments of L*, a*, b* about each side's own mean: [LL, La, Lb, aa, ab, bb]. */
 type Scatter = readonly [number, number, number, number, number, number];
 
@@ -15,30 +17,30 @@ const clearMm = 0.7;
  * hidden by the figure, a step beside it is not. First principal axis of the scatter of patches
  * about the mean of their own side, both sides together.
  *
- * @param a, b the wood on the two sides; the same one for a joint in one photo.
+ * @param a, b the colours on the two sides; the same for a joint in one photo.
  * @returns unit vector; L* where nothing differs.
  */
-export function figureColour(a: SeamWood, b: SeamWood): Lab {
+export function figureColour(a: LabStrips, b: LabStrips): Lab {
   const scatter = a === b ? scatterOf(a) : addScatter(scatterOf(a), scatterOf(b));
   return principalAxis(scatter);
 }
 
 /** A line takes part in many joints: the wood's scatter is summed once. */
-const knownScatter = new WeakMap<SeamWood, Scatter>();
+const knownScatter = new WeakMap<LabStrips, Scatter>();
 
-function scatterOf(wood: SeamWood): Scatter {
-  const known = knownScatter.get(wood);
+function scatterOf(lab: LabStrips): Scatter {
+  const known = knownScatter.get(lab);
   if (known) return known;
-  const { plane, pxPerMm, reachAMm } = wood.lab[0];
+  const { plane, pxPerMm, reachAMm } = lab[0];
   const line = reachAMm * pxPerMm;
-  const above = sideScatter(wood, 0, Math.floor(line - clearMm * pxPerMm));
-  const below = sideScatter(wood, Math.ceil(line + clearMm * pxPerMm), plane.height);
+  const above = sideScatter(lab, 0, Math.floor(line - clearMm * pxPerMm));
+  const below = sideScatter(lab, Math.ceil(line + clearMm * pxPerMm), plane.height);
   const scatter = addScatter(above, below);
-  knownScatter.set(wood, scatter);
+  knownScatter.set(lab, scatter);
   return scatter;
 }
 
-function sideScatter({ lab }: SeamWood, firstRow: number, endRow: number): Scatter {
+function sideScatter(lab: LabStrips, firstRow: number, endRow: number): Scatter {
   const { width } = lab[0].plane;
   const [l, a, b] = lab.map(({ plane }) => plane.data);
   const [from, to] = [firstRow * width, endRow * width];

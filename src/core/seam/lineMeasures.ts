@@ -1,11 +1,13 @@
 import { halfTurnRad } from '../geometry/halfTurnRad.js';
 import { acrossGrainCoordinate } from './acrossGrainCoordinate.js';
 import { type BandPair, bandReader } from './bandAmplitudes.js';
-import { type CarriedProfile, carriedProfile } from './carriedProfile.js';
+import type { CarriedProfile } from './carriedProfile.js';
 import { type ColourStep, colourSteps } from './colourSteps.js';
 import { type GlueRidge, glueRidge } from './glueRidge.js';
-import type { LineSide, SeamWood, SideReading } from './seamWood.js';
-import { defaultSideWindow, type SideField, sideField } from './sideField.js';
+import { type ReadSide, readSide } from './readSide.js';
+import type { SeamStrip } from './seamStrip.js';
+import type { SeamWood } from './seamWood.js';
+import type { SideField } from './sideField.js';
 
 /** What one stretch of a line shows, before any eye or distance comes in. */
 export interface WindowMeasures {
@@ -42,27 +44,28 @@ export interface LineMeasures {
  * @param windowMm length of a stretch, mm (a degree of visual angle).
  */
 export function lineMeasures(wood: SeamWood, etaMm: number, windowMm: number): LineMeasures {
-  return jointMeasures({ wood, etaMm }, { wood, etaMm }, windowMm);
+  const [a, b] = [readSide(wood, etaMm, -1), readSide(wood, etaMm, 1)];
+  return jointMeasures(a, b, windowMm, 0, wood.strip);
 }
 
 /**
- * Reads the joint that two edges make or would make: side A up to its line against side B from
+ * Measures the joint that two edges make or would make: side A up to its line against side B from
  * its line on. Two lines of one board a kerf apart give the joint after ripping there, lines of
  * two boards the joint of a glue-up. A joint not yet glued is taken to have no glue line.
  *
  * @param slideMm how far side A is moved along the joint (+xi).
+ * @param glued the wood in which both sides lie at one line, if they do.
  */
 export function jointMeasures(
-  a: LineSide,
-  b: LineSide,
+  a: ReadSide,
+  b: ReadSide,
   windowMm: number,
   slideMm = 0,
+  glued?: SeamStrip,
 ): LineMeasures {
-  const seen = a.wood === b.wood && a.etaMm === b.etaMm;
-  const unmovedA = a.reading ?? readSide(a, -1, seen);
-  const { field: fieldB, profile: profileB } = b.reading ?? readSide(b, 1, seen);
-  const fieldA = movedField(unmovedA.field, slideMm);
-  const profileA = movedProfile(unmovedA.profile, slideMm);
+  const { field: fieldB, profile: profileB } = b;
+  const fieldA = movedField(a.field, slideMm);
+  const profileA = movedProfile(a.profile, slideMm);
   const samples = Math.min(profileA.value.length, profileB.value.length);
   const u = acrossGrainCoordinate(fieldA, fieldB, samples, profileA.stepMm);
   const lengthMm = samples * profileA.stepMm;
@@ -86,24 +89,10 @@ export function jointMeasures(
       turnRad: lastingTurnRad(fieldA, fieldB, i | 0),
       bands: bandsAt(u[n]),
       colourStep: (band: number) => stepOf(k, band),
-      ridge: seen ? glueRidge(a.wood.strip, a.etaMm, fromMm, toMm) : { areaMm: 0, peak: 0 },
+      ridge: glued ? glueRidge(glued, a.etaMm, fromMm, toMm) : { areaMm: 0, peak: 0 },
     };
   });
   return { etaMm: a.etaMm, windowMm, windows, fieldA, fieldB, profileA, profileB, u };
-}
-
-/**
- * Reads one side of a line.
- *
- * @param seen the strip shows a seam at eta = 0: the window of a side that faces it ends before it.
- */
-export function readSide({ wood, etaMm }: LineSide, side: -1 | 1, seen: boolean): SideReading {
-  const facing = seen && etaMm * side < 0;
-  const window = facing
-    ? { ...defaultSideWindow, deepestMm: Math.min(15, Math.abs(etaMm) - 1.2) }
-    : defaultSideWindow;
-  const field = sideField(wood.blocks, wood.strip.reachAMm, etaMm, side, window);
-  return { field, profile: carriedProfile(wood.strip, field, etaMm, side) };
 }
 
 /**

@@ -2,10 +2,8 @@ import type { LabPlanes } from '../colour/labPlanes.js';
 import type { BlockTensor } from '../grain/blockTensor.js';
 import type { Plane } from '../image/plane.js';
 import { blockRowsPx, carriedBlocks } from './carriedBlocks.js';
-import type { CarriedProfile } from './carriedProfile.js';
 import type { SeamFrame } from './seamFrame.js';
 import { type SeamStrip, seamStrip } from './seamStrip.js';
-import type { SideField } from './sideField.js';
 
 /** The panel's planes that a seam is measured on; made by `panelPlanes`. */
 export interface PanelPlanes {
@@ -21,20 +19,6 @@ export interface SeamWood {
   readonly strip: SeamStrip;
   readonly blocks: BlockTensor;
   readonly lab: readonly [SeamStrip, SeamStrip, SeamStrip];
-}
-
-/** What one side says at its line: its grain, and its wood carried to the line. */
-export interface SideReading {
-  readonly field: SideField;
-  readonly profile: CarriedProfile;
-}
-
-/** Where one side of a joint ends: a line of some wood; side A keeps what has the smaller eta. */
-export interface LineSide {
-  readonly wood: SeamWood;
-  readonly etaMm: number;
-  /** This side as `readSide` read it before, for a line that takes part in many joints. */
-  readonly reading?: SideReading;
 }
 
 /**

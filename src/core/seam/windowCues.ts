@@ -55,7 +55,9 @@ export function windowCues(window: WindowMeasures, distanceMm: number): CueStren
 }
 
 function grazed(band: BandPair, angleRad: number, distanceMm: number): BandBreak {
-  return { ...band, difference: band.difference * grazing(band, angleRad, distanceMm) };
+  const { frequencyPerMm, amplitudeA, amplitudeB } = band;
+  const difference = band.difference * grazing(band, angleRad, distanceMm);
+  return { frequencyPerMm, amplitudeA, amplitudeB, difference };
 }
 
 const grazing = (band: BandPair, angleRad: number, distanceMm: number) =>

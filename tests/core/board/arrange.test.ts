@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { arrangeBoards } from '../../../src/core/board/arrange/arrangeBoards.js';
 import { defaultArrangeOptions } from '../../../src/core/board/arrange/arrangeOptions.js';
 import { type ArrangeRules, noRules } from '../../../src/core/board/arrange/arrangeRules.js';
+import type { BoardPhotos } from '../../../src/core/board/arrange/boardPhotos.js';
 import type { BoardWay } from '../../../src/core/board/arrange/boardWay.js';
 import { grownBetween } from '../../../src/core/board/arrange/figure/grownOrder.js';
 import { leadOfFigure } from '../../../src/core/board/arrange/findStack.js';
@@ -180,6 +181,17 @@ function everyStack(count: number): BoardWay[][] {
   return grow([]);
 }
 
+/** The same board photographed from across the bench: its picture turned half round. */
+function turnedHalfRound({ faceA }: BoardPhotos): BoardPhotos {
+  const { image } = faceA.photo;
+  const data = new Uint8Array(image.data.length);
+  for (let i = 0; i < data.length; i += 3) {
+    data.set(image.data.subarray(i, i + 3), data.length - 3 - i);
+  }
+  const photo = { ...faceA.photo, image: { ...image, data } };
+  return { faceA: { ...faceA, photo }, faceB: null };
+}
+
 describe('boards read from photos', () => {
   const small = { lengthMm: 160, pxPerMm: 4, heightMm: 40 };
 
@@ -200,6 +212,27 @@ describe('boards read from photos', () => {
       }
     }
     expect(compared).toBe(24);
+  });
+
+  it('show the same joints when a photo is taken from the other side of the bench', () => {
+    const boards = mixedSet(37, 2, small);
+    const options = { ...defaultArrangeOptions, jointMm: 0.5 };
+    const [one, two] = boards.map(turnedHalfRound);
+    const vOf = (photos: readonly BoardPhotos[], edgeOne: number, edgeTwo: number) =>
+      readJointTable(photos, options).v[pairIndex(2, edgeOne, 4 + edgeTwo)]!;
+    for (const [edgeOne, edgeTwo] of [
+      [0, 0],
+      [0, 1],
+      [1, 0],
+      [1, 1],
+    ] as const) {
+      const v = vOf(boards, edgeOne, edgeTwo);
+      const turned = vOf([boards[0]!, two!], edgeOne, 1 - edgeTwo);
+      const both = vOf([one!, two!], 1 - edgeOne, 1 - edgeTwo);
+      // Stretches and bins begin at the other end.
+      expect(Math.abs(turned / v - 1)).toBeLessThan(0.01);
+      expect(Math.abs(both / v - 1)).toBeLessThan(0.01);
+    }
   });
 
   it('of different lengths and scales are laid with their middles in line', () => {

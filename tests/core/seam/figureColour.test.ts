@@ -11,7 +11,7 @@ const stretches = [{ fromMm: 0, toMm: 60 }];
 const figure: Lab = [-0.8, 0.36, 0.48];
 
 /** Two boards, their line at row 20, of a ground colour with lines of the figure in them. */
-function wood(lineAt: (x: number, y: number) => number, step: Lab): SeamWood {
+function wood(lineAt: (x: number, y: number) => number, step: Lab): SeamWood['lab'] {
   const lab = [0, 1, 2].map((c) => {
     const data = Float32Array.from({ length: size.width * size.height }, (_, i) => {
       const [x, y] = [i % size.width, Math.floor(i / size.width)];
@@ -19,7 +19,7 @@ function wood(lineAt: (x: number, y: number) => number, step: Lab): SeamWood {
     });
     return { plane: { ...size, data }, pxPerMm, reachAMm: 20, reachBMm: 20 };
   });
-  return { lab } as unknown as SeamWood;
+  return lab as unknown as SeamWood['lab'];
 }
 
 const rings = (x: number, y: number) => 6 * Math.sin(0.9 * y + 0.1 * x);
@@ -41,8 +41,8 @@ describe('figureColour', () => {
 });
 
 describe('colourSteps', () => {
-  const stepOf = (boards: SeamWood) =>
-    colourSteps({ wood: boards, etaMm: 0 }, { wood: boards, etaMm: 0 }, stretches, 0)(0, 1);
+  const stepOf = (lab: SeamWood['lab']) =>
+    colourSteps({ lab, etaMm: 0 }, { lab, etaMm: 0 }, stretches, 0)(0, 1);
 
   it('puts what the figure could do along it, and leaves nothing beside', () => {
     const along = stepOf(wood(rings, [-0.8 * 2, 0.36 * 2, 0.48 * 2]));

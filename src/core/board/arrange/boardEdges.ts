@@ -1,23 +1,17 @@
 import type { Lab } from '../../colour/lab.js';
 import type { PanelPhoto } from '../../image/panelPhoto.js';
-import { readSide } from '../../seam/lineMeasures.js';
 import { ownLines } from '../../seam/ownLines.js';
-import type { SeamFrame } from '../../seam/seamFrame.js';
-import { type LineSide, type PanelPlanes, type SeamWood, seamWood } from '../../seam/seamWood.js';
+import type { SeamStrip } from '../../seam/seamStrip.js';
+import type { PanelPlanes, SeamWood } from '../../seam/seamWood.js';
 import type { ChannelSums } from '../../seam/visibilityFromSums.js';
 import type { ArrangeOptions } from './arrangeOptions.js';
 import type { LongEdge } from './boardWay.js';
-import { type EdgeFigure, edgeFigure } from './figure/edgeFigure.js';
+import { boardWood } from './boardWood.js';
+import { type EdgeSide, edgeSide } from './edgeSide.js';
 import type { FigureWindow } from './figure/figureWindows.js';
 import { insideWindows } from './figure/insideWindows.js';
 import { lineChannelSums } from './lineChannelSums.js';
-import { turnedWood } from './turnedWood.js';
-
-/** One place that an edge can take in a joint: what it says there. */
-export interface EdgeSide {
-  readonly line: LineSide;
-  readonly figure: EdgeFigure;
-}
+import { turnedSide } from './turnedSide.js';
 
 /**
  * One long edge of a board, read for both places that it can take in a joint: as the lower edge
@@ -39,65 +33,52 @@ export interface BoardEdge {
 const mostReachMm = 32;
 
 /**
- * Reads one long edge of a board, jointing allowance taken off. A board turned end for end is
- * read through a frame turned half round; its picture is not drawn anew.
+ * Reads both long edges of a face, jointing allowance taken off. A board laid end for end is the
+ * same wood turned half round; its picture is not drawn anew.
  */
-export function boardEdge(
+export function boardEdges(
   planes: PanelPlanes,
   photo: PanelPhoto,
-  edge: LongEdge,
   options: ArrangeOptions,
+): { readonly [edge in LongEdge]: BoardEdge } {
+  const { widthMm, heightMm } = photo;
+  const { jointMm } = options;
+  const reachMm = heightMm - 2 * jointMm;
+  const wood = boardWood(planes, widthMm, jointMm, heightMm - jointMm, mostReachMm);
+  return {
+    top: boardEdge(wood.top, 1, reachMm, options),
+    bottom: boardEdge(wood.bottom, -1, reachMm, options),
+  };
+}
+
+/** @param side where the wood lies: below its edge 1, above it -1. */
+function boardEdge(
+  wood: SeamWood,
+  side: -1 | 1,
+  reachMm: number,
+  { jointMm, kerfMm, distanceMm, useColour }: ArrangeOptions,
 ): BoardEdge {
-  const { jointMm, distanceMm, useColour } = options;
   const windowMm = (distanceMm * Math.PI) / 180;
-  const lostMm = options.kerfMm + 2 * jointMm;
-  const reachMm = photo.heightMm - 2 * jointMm;
-  const upright = edgeFrame(photo, edge, jointMm, false);
-  const turned = edgeFrame(photo, edge, jointMm, true);
-  const [aboveFrame, belowFrame] = edge === 'bottom' ? [upright, turned] : [turned, upright];
-  const above = seamWood(planes, aboveFrame, reachMm, 0);
-  const below = turnedWood(above, belowFrame);
-  const own = ownLines(above, { aMm: reachMm, bMm: 0 }, windowMm, () => true);
+  const lostMm = kerfMm + 2 * jointMm;
+  const reach = side < 0 ? { aMm: reachMm, bMm: 0 } : { aMm: 0, bMm: reachMm };
+  const read = edgeSide(wood, side, reachMm, lostMm);
+  const turned = turnedSide(read);
+  const own = ownLines(wood, reach, windowMm, () => true);
   return {
-    lengthMm: photo.widthMm,
-    above: edgeSide(above, -1, reachMm, lostMm),
-    below: edgeSide(below, 1, reachMm, lostMm),
+    lengthMm: wood.frame.lengthMm,
+    ...(side < 0 ? { above: read, below: turned } : { above: turned, below: read }),
     own: own.map((line) => lineChannelSums(line.windows, distanceMm, useColour)),
-    inside: insideWindows(above, Math.min(mostReachMm, reachMm), lostMm),
-    colour: meanColour(above),
+    inside: insideWindows(wood, side, Math.min(mostReachMm, reachMm), lostMm),
+    colour: meanColour(wood, side),
   };
 }
 
-function edgeSide(wood: SeamWood, side: -1 | 1, reachMm: number, lostMm: number): EdgeSide {
-  const line = { wood, etaMm: 0 };
-  return {
-    line: { ...line, reading: readSide(line, side, false) },
-    figure: edgeFigure(wood, 0, side, reachMm, lostMm),
+function meanColour({ lab }: SeamWood, side: -1 | 1): Lab {
+  const mean = ({ plane: { width, height, data }, pxPerMm }: SeamStrip) => {
+    const rows = Math.min(height, Math.round(mostReachMm * pxPerMm));
+    const beside =
+      side < 0 ? data.subarray((height - rows) * width) : data.subarray(0, rows * width);
+    return beside.reduce((sum, v) => sum + v, 0) / Math.max(1, beside.length);
   };
-}
-
-function meanColour({ lab }: SeamWood): Lab {
-  const mean = ({ plane: { data } }: (typeof lab)[number]) =>
-    data.reduce((sum, v) => sum + v, 0) / Math.max(1, data.length);
   return [mean(lab[0]), mean(lab[1]), mean(lab[2])];
-}
-
-function edgeFrame(
-  photo: PanelPhoto,
-  edge: LongEdge,
-  jointMm: number,
-  isTurned: boolean,
-): SeamFrame {
-  const y = edge === 'bottom' ? photo.heightMm - jointMm : jointMm;
-  const way = isTurned ? -1 : 1;
-  return {
-    kind: 'rip',
-    originXMm: isTurned ? photo.widthMm : 0,
-    originYMm: y,
-    ex: way,
-    ey: 0,
-    nx: 0,
-    ny: way,
-    lengthMm: photo.widthMm,
-  };
 }

@@ -14,8 +14,8 @@ export interface EdgeJoint {
 /**
  * How visible the joint of two edges would be, whichever of them is named first.
  *
- * Reading a joint with its other side as side A gives a V that differs by a few per cent (the
- * octaves are taken from A's lines), so both readings count alike: V^3 = (V_ab^3 + V_ba^3) / 2.
+ * Turned half round it is the same joint with its sides exchanged, and its V the same but for where
+ * stretches and bins begin: it is measured once, the darker edge above.
  *
  * @param apartMm shift of the upper board less that of the lower, both from lying centred, +x.
  */
@@ -23,22 +23,10 @@ export function edgeJoint(
   one: BoardEdge,
   two: BoardEdge,
   apartMm: number,
-  options: ArrangeOptions,
-): EdgeJoint {
-  // Turned half round, the upper board is the lower one and the shift keeps its sign.
-  const there = oneReading(one, two, apartMm, options);
-  const back = oneReading(two, one, apartMm, options);
-  if (there.v === null || back.v === null) return there.v === null ? back : there;
-  const v = Math.cbrt((there.v ** 3 + back.v ** 3) / 2);
-  return { v, cue: there.v >= back.v ? there.cue : back.cue };
-}
-
-function oneReading(
-  above: BoardEdge,
-  below: BoardEdge,
-  apartMm: number,
   { distanceMm, useColour }: ArrangeOptions,
 ): EdgeJoint {
+  // Turned half round, the upper board is the lower one and the shift keeps its sign.
+  const [above, below] = one.colour[0] <= two.colour[0] ? [one, two] : [two, one];
   const windowMm = (distanceMm * Math.PI) / 180;
   const slideMm = (below.lengthMm - above.lengthMm) / 2 + apartMm;
   const joint = jointMeasures(above.above.line, below.below.line, windowMm, slideMm);

@@ -1,7 +1,7 @@
 import type { Plane } from '../../image/plane.js';
 import type { Progress } from '../../progress.js';
 import type { ArrangeOptions } from './arrangeOptions.js';
-import { boardEdge } from './boardEdges.js';
+import { boardEdges } from './boardEdges.js';
 import type { BoardFace, BoardPhotos } from './boardPhotos.js';
 import { boardPlanes } from './boardPlanes.js';
 import type { LongEdge } from './boardWay.js';
@@ -81,10 +81,11 @@ function readEdges(
     progress?.((0.5 * i) / faces.length, `reading board ${board + 1} of ${boards.length}`);
     const planes = planesAtScale(boardPlanes(photo), pxPerMm);
     figures.set(2 * board + (face === 'B' ? 1 : 0), coarseFigure(planes.logLuminance, pxPerMm));
+    const edges = boardEdges(planes, photo, options);
     return (['top', 'bottom'] as LongEdge[]).map((edge) => ({
       index: edgeIndex(board, face, edge),
       board,
-      edge: boardEdge(planes, photo, edge, options),
+      edge: edges[edge],
     }));
   });
 }

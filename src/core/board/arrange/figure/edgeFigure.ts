@@ -30,6 +30,8 @@ const farAtMm = 12.5;
 const toneDepthMm = 5;
 /** A fresh edge has no glue line: its very wood is read. */
 const linesReach: CarryReach = { nearMm: 0.1, farMm: 1.2, wayMm: 26 };
+/** Two readings to each millimetre: lines finer than that are smoothed away. */
+const linesStepMm = 0.5;
 
 /**
  * Reads the figure at the line eta = etaMm of a board.
@@ -46,18 +48,18 @@ export function edgeFigure(
   lostMm: number,
 ): EdgeFigure {
   const { blocks, strip } = wood;
-  const count = Math.floor(strip.plane.width / strip.pxPerMm);
+  const count = Math.round(strip.plane.width / strip.pxPerMm);
   const here = sideAngles(blocks, strip.reachAMm, etaMm, side, near);
-  const profile = carriedProfile(strip, here, etaMm, side, linesReach);
-  const angleRad = resampled(here.angleRad, here.stepMm, count);
+  const profile = carriedProfile(strip, here, etaMm, side, linesReach, linesStepMm);
+  const angleRad = resampled(here.angleRad, count);
   const bendRad = new Float64Array(count);
   if (depthMm >= far.deepestMm) {
     const deeper = sideAngles(blocks, strip.reachAMm, etaMm, side, far);
-    const deepRad = resampled(deeper.angleRad, deeper.stepMm, count);
+    const deepRad = resampled(deeper.angleRad, count);
     const share = nearAtMm / (farAtMm - nearAtMm);
     for (let i = 0; i < count; i++) bendRad[i] = share * halfTurnRad(angleRad[i] - deepRad[i]);
   }
-  const lines = resampled(profile.value, profile.stepMm, count);
+  const lines = resampled(profile.value, count);
   const [fine, slow] = [smoothed(lines, 1), smoothed(lines, 25)];
   return {
     angleRad,
@@ -86,5 +88,5 @@ function edgeLightness(
     const row = Math.max(0, Math.min(plane.height - 1, wanted));
     for (let x = 0; x < plane.width; x++) sums[x] += plane.data[row * plane.width + x] / rows;
   }
-  return resampled(sums, 1 / pxPerMm, count);
+  return resampled(sums, count);
 }

@@ -104,16 +104,16 @@ function spreadsOf(
   { of, classOf }: Agreement,
   unknown?: readonly Spread[],
 ): Spread[] {
-  const told = windows.flatMap((w) => {
-    const value = of(w);
-    return value === null || Number.isNaN(value) ? [] : [{ value, kind: classOf(w) }];
-  });
-  const all = spreadOf(told.map(({ value }) => value));
-  return Array.from({ length: classes }, (_, kind) => {
-    const values = told.filter((w) => w.kind === kind).map(({ value }) => value);
-    const own = spreadOf(values);
+  const values = Array.from({ length: classes }, (): number[] => []);
+  for (const window of windows) {
+    const value = of(window);
+    if (value !== null && !Number.isNaN(value)) values[classOf(window)].push(value);
+  }
+  const all = spreadOf(values.flat());
+  return values.map((examples, kind) => {
+    const own = spreadOf(examples);
     const other = unknown?.[kind] ?? all;
-    const share = values.length / (values.length + borrowed);
+    const share = examples.length / (examples.length + borrowed);
     return {
       mean: share * own.mean + (1 - share) * other.mean,
       variance: share * own.variance + (1 - share) * other.variance,

@@ -11,13 +11,21 @@ const beyondMm = 6;
  * What true neighbours look like: the figure along lines inside a board, read as if `lostMm` of
  * its width had been taken there.
  *
- * @param wood of the board above its lower edge. @param reachMm how far it was read.
+ * @param wood of the board beside its edge. @param side where it lies: below the edge 1, above -1.
+ * @param reachMm how far it was read.
  */
-export function insideWindows(wood: SeamWood, reachMm: number, lostMm: number): FigureWindow[][] {
+export function insideWindows(
+  wood: SeamWood,
+  side: -1 | 1,
+  reachMm: number,
+  lostMm: number,
+): FigureWindow[][] {
   return distancesMm
     .filter((mm) => mm + lostMm + beyondMm < reachMm)
     .map((mm) => {
-      const above = edgeFigure(wood, -mm - lostMm, -1, reachMm - mm - lostMm, lostMm);
-      return figureWindows(above, edgeFigure(wood, -mm, 1, mm, lostMm));
+      const deepMm = mm + lostMm;
+      const deep = edgeFigure(wood, side * deepMm, side, reachMm - deepMm, lostMm);
+      const near = edgeFigure(wood, side * mm, side < 0 ? 1 : -1, mm, lostMm);
+      return side < 0 ? figureWindows(deep, near) : figureWindows(near, deep);
     });
 }
