@@ -11,7 +11,7 @@ import { UnitChoice } from '../parts/UnitChoice.js';
 import type { Photo } from '../state/project.js';
 import { useShownPhoto } from '../state/useShownPhoto.js';
 import { BringFirst } from './BringFirst.js';
-import { draftOf, type PinDraft, scaleOf } from './pinDraft.js';
+import { draftOf, frameCorners, type PinDraft, scaleOf } from './pinDraft.js';
 import { ScaleForm } from './ScaleForm.js';
 
 /** Where the panel lies in the photo and how large it really is. */
@@ -74,6 +74,16 @@ function PinPhoto({ photo }: { readonly photo: Photo }) {
           <p role="status">Reading the photo…</p>
         )}
         <div className="stack">
+          {draft.way === 'corners' && (
+            <div className="row">
+              <button
+                type="button"
+                onClick={() => movePin(frameCorners(photo.widthPx, photo.heightPx, 0))}
+              >
+                The panel fills the photo
+              </button>
+            </div>
+          )}
           <ScaleForm draft={draft} onDraft={setDraft} />
           <UnitChoice />
           <div className="row">
@@ -102,6 +112,6 @@ const missingWords = {
 const guessWords = {
   looking: 'Looking for the panel in the photo…',
   found: 'This is a first guess from the photo: check each corner.',
-  none: 'No outline stood out in the photo: drag the pins to the corners.',
+  none: 'No outline stood out in the photo: drag the pins to the corners, or say that the panel fills it.',
   moved: 'Drag the pins, or choose one and use the arrow keys.',
 } as const;
