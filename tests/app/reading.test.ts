@@ -82,7 +82,7 @@ describe('the score on the page', () => {
   });
 
   it('says what a place along a joint looks like, and where it cannot tell', () => {
-    const lower = placeSeams(score.seams)[1]!;
+    const lower = placeSeams(score)[1]!;
     const units = { units: 'in', denominator: 16 } as const;
     expect(readingAlong(lower, 254, units)).toBe(
       'Lower joint, 10 in from the left: shows (2.5); the lines step 1/16 in.',

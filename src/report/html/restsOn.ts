@@ -12,7 +12,7 @@ import { viewingDistanceText } from '../words/viewingDistanceText.js';
  */
 export function restsOn(result: ScoreResult, units: LengthUnits, distanceMm?: number): string[] {
   const { widthMm, heightMm, pxPerMm } = result.panel;
-  const placed = placeSeams(result.seams);
+  const placed = placeSeams(result);
   const byHand = placed
     .filter(({ seam }) => seam.found === 'placed')
     .map(({ name }) => `the ${name}`);
