@@ -91,6 +91,11 @@ export function CandidateCard(props: CandidateCardProps) {
           Place a front on it
         </button>
       </div>
+      {candidate.notes.map((note) => (
+        <p key={note} className="caution">
+          {note}
+        </p>
+      ))}
     </li>
   );
 }
