@@ -2,7 +2,8 @@ import { describe, expect, it } from 'vitest';
 import { frontPlaceOf, keepFrontInside } from '../../src/app/analysis/frontPlaceOf.js';
 import { panelSize } from '../../src/app/analysis/panelSize.js';
 import { shownScore } from '../../src/app/analysis/shownScore.js';
-import { draftOf, scaleOf } from '../../src/app/pages/pinDraft.js';
+import { isFairQuad } from '../../src/app/geometry/isFairQuad.js';
+import { draftOf, frameCorners, scaleOf, turnedCorners } from '../../src/app/pages/pinDraft.js';
 import { readingAlong, readingOn } from '../../src/app/pages/readingAt.js';
 import { readLength, writeLength } from '../../src/app/parts/readLength.js';
 import { createPhoto, createProject } from '../../src/app/state/createProject.js';
@@ -107,6 +108,14 @@ describe('the score on the page', () => {
 });
 
 describe('pinning', () => {
+  it('turn by quarters: the left end becomes the top edge, and four turns are none', () => {
+    const upright = frameCorners(400, 300);
+    const turned = turnedCorners(upright);
+    expect([turned[0], turned[1]]).toEqual([upright[3], upright[0]]);
+    expect(isFairQuad(turned)).toBe(true);
+    expect(turnedCorners(turnedCorners(turnedCorners(turned)))).toEqual(upright);
+  });
+
   it('gives no scale until the lengths are there, then the pins as they stand', () => {
     const draft = draftOf(photo);
     expect(scaleOf(draft, photo)).toBeNull();

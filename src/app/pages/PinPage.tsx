@@ -11,7 +11,7 @@ import { UnitChoice } from '../parts/UnitChoice.js';
 import type { Photo } from '../state/project.js';
 import { useShownPhoto } from '../state/useShownPhoto.js';
 import { BringFirst } from './BringFirst.js';
-import { draftOf, frameCorners, type PinDraft, scaleOf } from './pinDraft.js';
+import { draftOf, frameCorners, type PinDraft, scaleOf, turnedCorners } from './pinDraft.js';
 import { ScaleForm } from './ScaleForm.js';
 
 /** Where the panel lies in the photo and how large it really is. */
@@ -82,6 +82,10 @@ function PinPhoto({ photo }: { readonly photo: Photo }) {
               >
                 The panel fills the photo
               </button>
+              <button type="button" onClick={() => movePin(turnedCorners(draft.corners))}>
+                Turn it a quarter
+              </button>
+              <p className="soft">The grain must run along the edge marked ‘top’.</p>
             </div>
           )}
           <ScaleForm draft={draft} onDraft={setDraft} />
