@@ -101,7 +101,7 @@ describe('the score on the page', () => {
       spacingMm: 2.5,
     };
     expect(readingOn(101.6, 50.8, [cell], { units: 'in' })).toBe(
-      '4 in from the left, 2 in from the top: grain at -4.3°, lines 2.5 mm apart',
+      '4 in from the left, 2 in from the top: grain at -4.3°, lines 3/32 in apart',
     );
     expect(readingOn(300, 50.8, [cell], { units: 'in' })).not.toMatch(/grain/);
   });

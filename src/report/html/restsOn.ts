@@ -2,6 +2,7 @@ import type { ScoreResult } from '../../core/results/scoreResult.js';
 import { capitalise } from '../words/capitalise.js';
 import { joinWords } from '../words/joinWords.js';
 import type { LengthUnits } from '../words/lengthUnits.js';
+import type { PlacedSeam } from '../words/placedSeam.js';
 import { placeSeams } from '../words/placeSeams.js';
 import { placeText } from '../words/placeText.js';
 import { viewingDistanceText } from '../words/viewingDistanceText.js';
@@ -28,7 +29,16 @@ export function restsOn(result: ScoreResult, units: LengthUnits, distanceMm?: nu
       ? ''
       : `${capitalise(joinWords(byHand))} ${byHand.length === 1 ? 'was' : 'were'} placed by hand.`,
     ...result.notes,
-    ...placed.flatMap(({ seam, name }) => seam.notes.map((note) => `${capitalise(name)}: ${note}`)),
+    ...seamNotes(placed),
   ];
   return sentences.filter(Boolean);
+}
+
+/** Each note once, with all the seams that it speaks of. */
+function seamNotes(placed: readonly PlacedSeam[]): string[] {
+  const notes = new Set(placed.flatMap(({ seam }) => seam.notes));
+  return [...notes].map((note) => {
+    const about = placed.filter(({ seam }) => seam.notes.includes(note)).map(({ name }) => name);
+    return `${capitalise(joinWords(about))}: ${note}`;
+  });
 }

@@ -115,5 +115,5 @@ function countedClauses(groups: Group[], worst: PlacedSeam | null, units: Length
   if (!worst) return joinWords(counts);
   const where = worstPlaceText(worst, units);
   const clause = visibilityClause(wordOf(worst)!, false);
-  return `${joinWords(counts)}. The plainest, the ${worst.name}, ${clause}${where ? ` ${where}` : ''}`;
+  return `${joinWords(counts)}. The most visible, the ${worst.name}, ${clause}${where ? ` ${where}` : ''}`;
 }
