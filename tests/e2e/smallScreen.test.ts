@@ -43,9 +43,23 @@ describe.skipIf(!browserOrSkip())('a photo with a long name on a phone', () => {
     await page.getByLabel('Width, top to bottom').press('Enter');
     await page.getByRole('button', { name: 'This is the panel' }).click();
     await page.locator('h1.answer[aria-busy=false]').waitFor({ timeout: 60_000 });
-    expect(await page.getByText('4.0 px/mm').count()).toBe(1);
+    expect(await page.getByText('4.0 pixels to the millimetre').count()).toBe(1);
     await neverSideways();
     // The front to begin with has room on a small panel.
     expect(await page.locator('main h1').textContent()).not.toMatch(/too (short|narrow)/);
   }, 120_000);
+
+  it('is followed by the next photo without a panel, which may be as large as the last', async () => {
+    const { png } = await drawnPanel({ width: 800, height: 600 });
+    const boards = ['a.png', 'b.png'].map((each) => ({ name: each, mimeType: '', buffer: png }));
+    await page.setInputFiles('input[data-part=choose]', boards);
+    for (const each of ['a', 'b']) {
+      await page.locator('.photo-row button[aria-pressed=true]', { hasText: each }).waitFor();
+      await page.getByRole('button', { name: /^As large as the last/ }).click();
+      expect(await page.getByLabel('Width, top to bottom').inputValue()).toBe('5 29/32 in');
+      await page.getByRole('button', { name: 'This is the panel' }).click();
+    }
+    await page.locator('h1.answer').waitFor();
+    expect(page.url()).toMatch(/joints/);
+  }, 60_000);
 });

@@ -27,8 +27,11 @@ export function changePhoto(
 /**
  * Pins the panel: everything measured before belongs to another panel, so marks go too. The first
  * panel of a project also brings the front it begins with down to a size that it has room for.
+ * Of several photos the next one without a panel is shown then.
+ * @returns whether there is such a one
  */
-export function pinPanel(photoId: string, scale: PhotoScale): void {
+export function pinPanel(photoId: string, scale: PhotoScale): boolean {
+  let isMore = false;
   changeProject('Pin the panel', (draft) => {
     const photo = draft.photos.find(({ id }) => id === photoId);
     if (!photo) return;
@@ -41,7 +44,11 @@ export function pinPanel(photoId: string, scale: PhotoScale): void {
     photo.ringTangents = [];
     const size = panelSize(photo);
     if (isFirst && size) Object.assign(draft.settings, fittingFront(size, draft.settings));
+    const next = draft.photos.find((each) => each.scale === null);
+    if (next) draft.shownPhotoId = next.id;
+    isMore = next !== undefined;
   });
+  return isMore;
 }
 
 /** Places a seam by hand. */

@@ -7,9 +7,11 @@ import { usePhotoPicture } from '../analysis/usePhotoPicture.js';
 import { PinStage } from '../canvas/PinStage.js';
 import { isFairQuad } from '../geometry/isFairQuad.js';
 import { PhotoRow } from '../parts/PhotoRow.js';
+import { writeLength } from '../parts/readLength.js';
 import { UnitChoice } from '../parts/UnitChoice.js';
 import type { Photo } from '../state/project.js';
 import { useShownPhoto } from '../state/useShownPhoto.js';
+import { useProject } from '../state/workbench.js';
 import { BringFirst } from './BringFirst.js';
 import { draftOf, frameCorners, type PinDraft, scaleOf, turnedCorners } from './pinDraft.js';
 import { ScaleForm } from './ScaleForm.js';
@@ -40,6 +42,9 @@ function PinPhoto({ photo }: { readonly photo: Photo }) {
     };
   }, [photo.imageId, photo.scale]);
 
+  const project = useProject();
+  const unit = project?.settings.unit ?? 'inch';
+  const last = lastSize(project?.photos ?? []);
   const movePin = (corners: CornersPx) => {
     setGuess('moved');
     setDraft({ ...draft, corners, touched: true });
@@ -48,8 +53,7 @@ function PinPhoto({ photo }: { readonly photo: Photo }) {
   const crossed = draft.way === 'corners' && !isFairQuad(draft.corners);
   const take = () => {
     if (!scale || crossed) return;
-    pinPanel(photo.id, scale);
-    goTo('joints');
+    if (!pinPanel(photo.id, scale)) goTo('joints');
   };
   return (
     <>
@@ -89,6 +93,14 @@ function PinPhoto({ photo }: { readonly photo: Photo }) {
             </div>
           )}
           <ScaleForm draft={draft} onDraft={setDraft} />
+          {draft.way === 'corners' && draft.widthMm === null && last && (
+            <div className="row">
+              <button type="button" onClick={() => setDraft({ ...draft, ...last })}>
+                As large as the last: {writeLength(last.widthMm, unit)} by{' '}
+                {writeLength(last.heightMm, unit)}
+              </button>
+            </div>
+          )}
           <UnitChoice />
           <div className="row">
             <button type="button" className="main" disabled={!scale || crossed} onClick={take}>
@@ -101,6 +113,12 @@ function PinPhoto({ photo }: { readonly photo: Photo }) {
       </div>
     </>
   );
+}
+
+/** Boards of one batch are often of one size. */
+function lastSize(photos: readonly Photo[]): { widthMm: number; heightMm: number } | null {
+  const scale = photos.findLast((each) => each.scale?.kind === 'size')?.scale;
+  return scale?.kind === 'size' ? { widthMm: scale.widthMm, heightMm: scale.heightMm } : null;
 }
 
 const headline = {
