@@ -11,7 +11,7 @@ export function forecastRestsOn(result: ForecastResult, units: LengthUnits): str
   const size = `${placeText(widthMm, units)} by ${placeText(heightMm, units)}`;
   const dressed = dressMm > 0 ? `, ${smallLengthText(dressMm, units)} dressed off each edge` : '';
   const sentences = [
-    `The panel is ${size}, seen at ${pxPerMm.toFixed(1)} px/mm${pxPerMm < 3 ? ': too coarse to judge fine grain; step closer' : ''}.`,
+    `The panel is ${size}, with ${pxPerMm.toFixed(1)} pixels of the photo to the millimetre${pxPerMm < 3 ? ': too coarse to judge fine grain; step closer' : ''}.`,
     `Each cut takes ${smallLengthText(kerfMm, units)}${dressed}; measure the kerf of your own blade.`,
     `Judged for someone who stands ${viewingDistanceText(distanceMm, units)} away, as the joint will look well glued and planed flush; a glue line would come on top.`,
     `Slides up to ${smallLengthText(spareMm, units)} were tried: that much length must be left over.`,

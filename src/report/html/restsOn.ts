@@ -21,7 +21,7 @@ export function restsOn(result: ScoreResult, units: LengthUnits, distanceMm?: nu
     pxPerMm < 3 ? ': too coarse to judge fine grain; step closer or use more of the frame' : '';
   const size = `${placeText(widthMm, units)} by ${placeText(heightMm, units)}`;
   const sentences = [
-    `The panel is ${size}, seen at ${pxPerMm.toFixed(1)} px/mm${fine}.`,
+    `The panel is ${size}, with ${pxPerMm.toFixed(1)} pixels of the photo to the millimetre${fine}.`,
     distanceMm === undefined
       ? ''
       : `Judged for someone who stands ${viewingDistanceText(distanceMm, units)} away.`,
