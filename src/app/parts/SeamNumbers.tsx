@@ -3,8 +3,9 @@ import type { LengthUnits } from '../../report/words/lengthUnits.js';
 import type { PlacedSeam } from '../../report/words/placedSeam.js';
 import { smallLengthText } from '../../report/words/smallLengthText.js';
 import { viewingDistanceText } from '../../report/words/viewingDistanceText.js';
+import { Fractions } from './Fractions.js';
 
-const untold = 'the photo cannot tell';
+const untold = 'cannot tell';
 
 /** A joint's numbers, each with its give or take, for whoever wants them. */
 export function SeamNumbers({
@@ -47,7 +48,7 @@ export function SeamNumbers({
     ],
     ['Colour step', colourStep.deltaE00 === null ? untold : `ΔE ${colourStep.deltaE00.toFixed(1)}`],
     ['Glue line', length(glueLine.widthMm)],
-    ['Chance of a false find', seam.p === null ? 'placed by hand' : chanceText(seam.p)],
+    ['False alarm', seam.p === null ? 'placed by hand' : chanceText(seam.p)],
   ];
   return (
     <>
@@ -69,7 +70,9 @@ function Row({ name, value }: { readonly name: string; readonly value: string })
   return (
     <>
       <dt>{name}</dt>
-      <dd>{value}</dd>
+      <dd>
+        <Fractions text={value} />
+      </dd>
     </>
   );
 }
