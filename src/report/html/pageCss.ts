@@ -35,7 +35,7 @@ td.untold{color:var(--quiet);font-style:italic}
 .swatch{display:inline-block;vertical-align:-.05em;margin-right:.4em}
 .hatched{background:repeating-linear-gradient(45deg,${cannotTellLook.ground} 0 4px,${cannotTellLook.stroke} 4px 6px)}
 .pictures img{width:auto;height:auto;max-width:min(280px,42vw);max-height:180px;display:block}
-.pictures th,.pictures td,.seams li{overflow-wrap:anywhere}
+.pictures tbody th{overflow-wrap:anywhere;min-width:8rem}
 .pictures tbody th{color:var(--ink);font-weight:650}
 .wipe{position:relative;overflow:hidden;touch-action:pan-y;margin:0 0 1.5rem}
 .wipe img{position:absolute;inset:0;width:100%;height:100%}
@@ -70,7 +70,8 @@ thead th{white-space:normal}
 tbody th{min-width:0}
 .scroll{overflow:visible}
 .wipe{aspect-ratio:auto!important;overflow:visible}
-.wipe img{position:static;display:block;height:auto;margin-bottom:3mm}
+.wipe img{position:static;display:block;width:auto;max-width:100%;height:auto;max-height:120mm;margin-bottom:3mm}
+.wipe .wipe-before{display:none}
 .wipe .wipe-after{clip-path:none}
 .wipe-edge,.wipe input,.wipe-name{display:none}
 details::details-content{content-visibility:visible;block-size:auto;opacity:1}
