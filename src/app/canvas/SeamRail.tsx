@@ -9,7 +9,7 @@ import { Drawing } from './Drawing.js';
 
 const hatchId = 'rail-hatch';
 const thickPx = 8;
-const numberPx = 20;
+const numberPx = 16;
 
 export interface SeamRailProps {
   readonly placed: readonly PlacedSeam[];
@@ -44,12 +44,12 @@ export function SeamRail({ placed, chosen, frame }: SeamRailProps) {
         className="just-visible"
       />
       <Drawing svg={`<defs>${hatchPattern(hatchId)}</defs>`} />
-      {rows.map(({ seam, numbers }) => {
+      {rows.map(({ seam, numbers, isOne }) => {
         const y = frame.panel.y + ((seam.line.y1Mm + seam.line.y2Mm) / 2) * frame.scale;
         const level = levelOfVisibility(seam.visibility.v);
         return (
           <g key={seam.id}>
-            <text x={1} y={y + 4}>
+            <text x={isOne ? 4 : 2} y={isOne ? y + 4 : y - thickPx / 2 - 3}>
               {numbers}
             </text>
             <rect
@@ -67,14 +67,22 @@ export function SeamRail({ placed, chosen, frame }: SeamRailProps) {
   );
 }
 
+interface Row {
+  readonly seam: PlacedSeam['seam'];
+  readonly numbers: string;
+  /** The number stands before the bar; several stand above it. */
+  readonly isOne: boolean;
+}
+
 /** Pieces of one line lie at one height: one bar for them, of the most visible, with all numbers. */
-function rowsOf(joints: readonly PlacedSeam[]): { seam: PlacedSeam['seam']; numbers: string }[] {
+function rowsOf(joints: readonly PlacedSeam[]): Row[] {
   return [...new Set(joints.map(({ row }) => row))].map((row) => {
     const pieces = joints.filter((each) => each.row === row);
     const [first, last] = [pieces[0]!.number, pieces.at(-1)!.number];
     const seam = pieces
       .map((each) => each.seam)
       .reduce((a, b) => ((b.visibility.v ?? 0) > (a.visibility.v ?? 0) ? b : a));
-    return { seam, numbers: first === last ? `${first}` : `${first}–${last}` };
+    const isOne = first === last;
+    return { seam, isOne, numbers: isOne ? `${first}` : `${first}–${last}` };
   });
 }
