@@ -59,6 +59,21 @@ describe('what cannot be told', () => {
   });
 });
 
+describe('a joint quieter than its stretches', () => {
+  const told = (v: number | null, stretch: number) => {
+    const seam = inventedSeam('s', along(200), () => stretch);
+    const whole = { ...seam, visibility: { ...seam.visibility, v } };
+    return restsOn(inventedScore([whole]), inches).some((text) => text.includes('single it out'));
+  };
+
+  it('is explained, and no other', () => {
+    expect(told(0.3, 1.2)).toBe(true);
+    expect(told(0.3, 0.4)).toBe(false);
+    expect(told(1.2, 1.2)).toBe(false);
+    expect(told(null, 1.2)).toBe(false);
+  });
+});
+
 describe('where picture and slope differ', () => {
   it('stands in one sentence for each reason', () => {
     const at = (fromYMm: number, v: number, why: string) => ({

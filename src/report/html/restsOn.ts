@@ -28,6 +28,7 @@ export function restsOn(result: ScoreResult, units: LengthUnits, distanceMm?: nu
     byHand.length === 0
       ? ''
       : `${capitalise(joinWords(byHand))} ${byHand.length === 1 ? 'was' : 'were'} placed by hand.`,
+    placed.some(isQuieterThanParts) ? quieterText : '',
     ...result.notes,
     ...seamNotes(placed),
   ];
@@ -41,4 +42,12 @@ function seamNotes(placed: readonly PlacedSeam[]): string[] {
     const about = placed.filter(({ seam }) => seam.notes.includes(note)).map(({ name }) => name);
     return `${capitalise(joinWords(about))}: ${note}`;
   });
+}
+
+const quieterText =
+  'Each stretch is drawn as it looks by itself. A joint called quieter than some of its stretches lies in wood that shows as much without a joint, so the eye does not single it out.';
+
+/** Hardly seen as a whole, and yet a stretch of it by itself is seen by whoever looks. */
+function isQuieterThanParts({ seam: { visibility, windows } }: PlacedSeam): boolean {
+  return (visibility.v ?? 1) < 1 && windows.some(({ v }) => (v ?? 0) >= 1);
 }
