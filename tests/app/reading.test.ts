@@ -2,7 +2,8 @@ import { describe, expect, it } from 'vitest';
 import { frontPlaceOf, keepFrontInside } from '../../src/app/analysis/frontPlaceOf.js';
 import { panelSize } from '../../src/app/analysis/panelSize.js';
 import { shownScore } from '../../src/app/analysis/shownScore.js';
-import { draftOf, scaleOf } from '../../src/app/pages/pinDraft.js';
+import { isFairQuad } from '../../src/app/geometry/isFairQuad.js';
+import { draftOf, frameCorners, scaleOf, turnedCorners } from '../../src/app/pages/pinDraft.js';
 import { readingAlong, readingOn } from '../../src/app/pages/readingAt.js';
 import { readLength, writeLength } from '../../src/app/parts/readLength.js';
 import { createPhoto, createProject } from '../../src/app/state/createProject.js';
@@ -82,7 +83,7 @@ describe('the score on the page', () => {
   });
 
   it('says what a place along a joint looks like, and where it cannot tell', () => {
-    const lower = placeSeams(score.seams)[1]!;
+    const lower = placeSeams(score)[1]!;
     const units = { units: 'in', denominator: 16 } as const;
     expect(readingAlong(lower, 254, units)).toBe(
       'Lower joint, 10 in from the left: shows (2.5); the lines step 1/16 in.',
@@ -100,13 +101,21 @@ describe('the score on the page', () => {
       spacingMm: 2.5,
     };
     expect(readingOn(101.6, 50.8, [cell], { units: 'in' })).toBe(
-      '4 in from the left, 2 in from the top: grain at -4.3°, lines 2.5 mm apart',
+      '4 in from the left, 2 in from the top: grain at -4.3°, lines 3/32 in apart',
     );
     expect(readingOn(300, 50.8, [cell], { units: 'in' })).not.toMatch(/grain/);
   });
 });
 
 describe('pinning', () => {
+  it('turn by quarters: the left end becomes the top edge, and four turns are none', () => {
+    const upright = frameCorners(400, 300);
+    const turned = turnedCorners(upright);
+    expect([turned[0], turned[1]]).toEqual([upright[3], upright[0]]);
+    expect(isFairQuad(turned)).toBe(true);
+    expect(turnedCorners(turnedCorners(turnedCorners(turned)))).toEqual(upright);
+  });
+
   it('gives no scale until the lengths are there, then the pins as they stand', () => {
     const draft = draftOf(photo);
     expect(scaleOf(draft, photo)).toBeNull();

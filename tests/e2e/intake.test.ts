@@ -2,8 +2,10 @@ import { readFile } from 'node:fs/promises';
 import type { Page } from 'playwright-core';
 import sharp from 'sharp';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import type { ScoreResult } from '../../src/core/results/scoreResult.js';
 import { drawnPanel } from './support/drawnPanel.js';
 import { type Bench, browserOrSkip, openBench } from './support/openBench.js';
+import { savedText } from './support/savedText.js';
 
 let bench: Bench;
 let page: Page;
@@ -46,6 +48,37 @@ describe.skipIf(!browserOrSkip())('bringing a photo in', () => {
       });
     expect(ratio).toBeCloseTo(300 / 400, 1);
   });
+
+  it('reads a panel that stands on its end as the same panel lying', async () => {
+    const scoreOf = async (photo: Buffer, turn: boolean) => {
+      await page.goto(bench.app.url);
+      await bring('panel.png', photo);
+      await page.getByText(/first guess from the photo|No outline stood out/).waitFor();
+      await page.getByRole('button', { name: 'The panel fills the photo' }).click();
+      if (turn) await page.getByRole('button', { name: 'Turn it a quarter' }).click();
+      await page.getByLabel('Length, left to right').fill('250 mm');
+      await page.getByLabel('Width, top to bottom').fill('150 mm');
+      await page.getByLabel('Width, top to bottom').press('Enter');
+      await page.getByRole('button', { name: 'This is the panel' }).click();
+      await page.locator('h1.answer[aria-busy=false]').waitFor();
+      await page.getByRole('button', { name: 'Place a joint along' }).click();
+      await page.getByRole('application').press('Enter');
+      await page.getByText('placed by hand').first().waitFor();
+      await page.locator('h1.answer[aria-busy=false]').waitFor();
+      return JSON.parse(await savedText(page, 'Save the numbers')) as ScoreResult;
+    };
+    const drawn = await drawnPanel({ width: 1400, height: 900 });
+    const { left, top, right, bottom } = drawn;
+    const whole = { left, top, width: right - left, height: bottom - top };
+    const lying = await sharp(drawn.png).extract(whole).png().toBuffer();
+    const standing = await sharp(lying).rotate(270).png().toBuffer();
+    const [seam] = (await scoreOf(lying, false)).seams;
+    const [turned] = (await scoreOf(standing, true)).seams;
+    expect(seam!.line).toEqual({ x1Mm: 0, y1Mm: 75, x2Mm: 250, y2Mm: 75 });
+    expect(turned!.line).toEqual(seam!.line);
+    expect(turned!.offset.mm).toBeCloseTo(seam!.offset.mm!, 2);
+    expect(turned!.visibility.v).toBeCloseTo(seam!.visibility.v!, 1);
+  }, 60_000);
 
   it('takes a pasted and a dropped photo', async () => {
     for (const kind of ['paste', 'drop'] as const) {

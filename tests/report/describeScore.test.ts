@@ -99,7 +99,7 @@ describe('describeScore', () => {
   it('counts when there are many', () => {
     const { headline, lines } = describeScore(inventedManyBoards, inches);
     expect(headline).toMatch(/^Six joints\. Two disappear, one is seen only if told/);
-    expect(headline).toContain('The plainest, the sixth joint from the top, jumps out');
+    expect(headline).toContain('The most visible, the sixth joint from the top, jumps out');
     expect(lines.at(-1)).toBe('At 2.6 px/mm fine grain cannot be judged.');
   });
 

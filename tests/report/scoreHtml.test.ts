@@ -39,7 +39,7 @@ describe('the page of a score', () => {
     const order = places.map((part) => html.indexOf(part));
     expect(Math.min(...order)).toBeGreaterThan(0);
     expect(order).toEqual([...order].sort((a, b) => a - b));
-    expect(html).toContain('6.2\u00a0px/mm');
+    expect(html).toMatch(/6\.2.pixels of the photo to the millimetre/);
     expect(html).toContain('The left crosscut was placed by hand.');
     expect(html).toContain('Light falls off by a third');
   });

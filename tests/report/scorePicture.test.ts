@@ -24,6 +24,26 @@ const drawing = fc.record({
 const along = { x1Mm: 0, y1Mm: 200, x2Mm: 760, y2Mm: 200 };
 
 describe('the picture of a score', () => {
+  it('says on the strip where a line has no piece, and only there', () => {
+    const piece = (id: string, x1Mm: number, x2Mm: number) =>
+      inventedSeam(id, { x1Mm, y1Mm: 200, x2Mm, y2Mm: 200 }, () => 0.2);
+    const said = (...seams: ReturnType<typeof piece>[]) =>
+      scorePicture(inventedScore(seams), { units: 'in', widthPx: 1160 }).labels.filter(
+        ({ text }) => text === 'none found here',
+      );
+    expect(said(piece('a', 0, 300), piece('b', 300, 760))).toEqual([]);
+    const { panel } = scorePicture(inventedScore([piece('a', 0, 300)]), {
+      units: 'in',
+      widthPx: 1160,
+    });
+    const [words, ...more] = said(piece('a', 0, 300));
+    expect(more).toEqual([]);
+    // Between 300 mm and the panel's end.
+    const { widthMm } = inventedScore([]).panel;
+    expect(words!.x).toBeGreaterThan(panel.x + (300 / widthMm) * panel.width);
+    expect(words!.x + words!.width).toBeLessThan(panel.x + panel.width);
+  });
+
   it('keeps every label inside and off every other, for any result and width', () => {
     fc.assert(
       fc.property(arbitraryScore, drawing, (result, options) => {

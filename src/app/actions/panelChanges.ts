@@ -1,5 +1,7 @@
 import type { PhotoScale } from '../../core/image/photoScale.js';
 import type { LineMm } from '../../core/results/scoreResult.js';
+import { fittingFront } from '../analysis/fittingFront.js';
+import { panelSize } from '../analysis/panelSize.js';
 import { sameSeam } from '../geometry/sameSeam.js';
 import type { Writable } from '../state/history.js';
 import type { LeftOut, Photo } from '../state/project.js';
@@ -22,16 +24,31 @@ export function changePhoto(
   );
 }
 
-/** Pins the panel: everything measured before belongs to another panel, so marks go too. */
-export function pinPanel(photoId: string, scale: PhotoScale): void {
-  changePhoto(photoId, 'Pin the panel', (photo) => {
+/**
+ * Pins the panel: everything measured before belongs to another panel, so marks go too. The first
+ * panel of a project also brings the front it begins with down to a size that it has room for.
+ * Of several photos the next one without a panel is shown then.
+ * @returns whether there is such a one
+ */
+export function pinPanel(photoId: string, scale: PhotoScale): boolean {
+  let isMore = false;
+  changeProject('Pin the panel', (draft) => {
+    const photo = draft.photos.find(({ id }) => id === photoId);
+    if (!photo) return;
+    const isFirst = draft.photos.every((each) => each.scale === null);
     photo.scale = structuredClone(scale) as Writable<PhotoScale>;
     photo.seams = [];
     photo.droppedSeams = [];
     photo.leftOut = [];
     photo.frontPlace = null;
     photo.ringTangents = [];
+    const size = panelSize(photo);
+    if (isFirst && size) Object.assign(draft.settings, fittingFront(size, draft.settings));
+    const next = draft.photos.find((each) => each.scale === null);
+    if (next) draft.shownPhotoId = next.id;
+    isMore = next !== undefined;
   });
+  return isMore;
 }
 
 /** Places a seam by hand. */

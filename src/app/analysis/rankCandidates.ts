@@ -9,6 +9,8 @@ export interface CandidateReading {
   readonly curve: readonly RipCost[] | null;
   /** The best place for the front; null while no front is wanted. */
   readonly front: FrontReading | null;
+  /** What is to be known of its photo; left out until it is read. */
+  readonly notes?: readonly string[];
 }
 
 /** The best place for the front on a candidate, or why it cannot be taken from it. */
@@ -18,6 +20,7 @@ export type FrontReading =
 
 /** A panel as a candidate: what a rip in it usually costs, and the best one. */
 export interface Candidate extends CandidateReading {
+  readonly notes: readonly string[];
   readonly photo: Photo;
   /** Median of V over all rips that can be told; null when none can. */
   readonly vMedian: number | null;
@@ -35,8 +38,8 @@ export function rankCandidates(
   byFront: boolean,
 ): readonly Candidate[] {
   const all = photos.map((photo, index) => {
-    const { curve, front } = readings[index]!;
-    return { photo, curve, front, verdict: curveVerdict(curve ?? []) };
+    const { curve, front, notes = [] } = readings[index]!;
+    return { photo, curve, front, notes, verdict: curveVerdict(curve ?? []) };
   });
   const worth = ({ front, verdict }: (typeof all)[number]) => ({
     front: front?.place ?? null,

@@ -9,6 +9,7 @@ import { forecastQuestion } from './forecastQuestion.js';
 import type { CandidateReading, FrontReading } from './rankCandidates.js';
 
 const knownCurves = new Map<string, readonly RipCost[]>();
+const knownNotes = new Map<string, readonly string[]>();
 const knownFronts = new Map<string, FrontReading>();
 const most = 60;
 
@@ -45,6 +46,7 @@ export function useCandidates(
   }, [missingKey]);
   return keys.map(({ curve, front }) => ({
     curve: knownCurves.get(curve) ?? null,
+    notes: knownNotes.get(curve) ?? [],
     front: front === null ? null : (knownFronts.get(front) ?? null),
   }));
 }
@@ -72,6 +74,7 @@ async function readCandidate(
   const { kerfMm, dressMm, distanceMm, leftOut } = question;
   if (Math.max(knownCurves.size, knownFronts.size) > most) {
     knownCurves.clear();
+    knownNotes.clear();
     knownFronts.clear();
   }
   let bench: FrontBench | null = null;
@@ -84,6 +87,7 @@ async function readCandidate(
     bench = openFrontBench(
       { photo: panel, distanceMm, leftOut },
       {
+        onReady: (notes) => knownNotes.set(keys.curve, notes),
         onCurve(_, curve) {
           knownCurves.set(keys.curve, curve);
           doneWhenKnown();

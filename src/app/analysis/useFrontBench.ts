@@ -25,6 +25,8 @@ export interface TriedFront {
   readonly fresh: boolean;
   readonly curve: readonly RipCost[] | null;
   readonly search: PlaceSearch;
+  /** What is to be known of the photo before its answers are believed. */
+  readonly notes: readonly string[];
   findPlaces(): void;
   stopSearch(): void;
 }
@@ -45,6 +47,7 @@ export function useFrontBench(
   const [answer, setAnswer] = useState<FrontAnswer | null>(null);
   const [curve, setCurve] = useState<readonly RipCost[] | null>(null);
   const [search, setSearch] = useState<PlaceSearch>(notAsked);
+  const [notes, setNotes] = useState<readonly string[]>([]);
   const [opened, setOpened] = useState(0);
   const bench = useRef<FrontBench | null>(null);
   const options = forecastQuestion(photo, settings);
@@ -59,6 +62,7 @@ export function useFrontBench(
     openFrontBench(
       { photo: on.panel, distanceMm, leftOut },
       {
+        onReady: setNotes,
         onCurve: (_, all) => setCurve(all),
         onFront(judged) {
           // tests/e2e/rip.test.ts counts these: how many answers a drag gets in a second.
@@ -107,6 +111,7 @@ export function useFrontBench(
     fresh: answer !== null && JSON.stringify(answer.question) === questionKey,
     curve,
     search,
+    notes,
     findPlaces() {
       setSearch({ state: 'searching', fraction: 0, what: 'trying every place' });
       bench.current?.askPlaces(options);

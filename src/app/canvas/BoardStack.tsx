@@ -1,5 +1,6 @@
 import { useEffect, useLayoutEffect, useRef, useState } from 'react';
 import type { ArrangedJoint } from '../../core/results/arrangeResult.js';
+import { cutInMiddle } from '../../report/words/cutInMiddle.js';
 import { moveBoard } from '../actions/boardChanges.js';
 import type { PanelOnShelf } from '../images/shelf.js';
 import type { Photo } from '../state/project.js';
@@ -98,8 +99,12 @@ export function BoardStack({
             onClick={() => onChoose(photo.id)}
           >
             <BoardPicture board={shown(photo)} turned={photo.turned} />
-            <span className="board-name">
-              {photo.name}
+            {/* A name larger than its board would hide the next one. */}
+            <span className="board-name" hidden={heights[index]! < 22}>
+              {cutInMiddle(
+                photo.name,
+                Math.max(8, Math.floor((panels[index]!.widthMm * scale) / 9)),
+              )}
               {photo.turned ? ' ↻' : ''}
               {photo.backUp && backs.has(photo.id) ? ', other face' : ''}
               {photo.boardPlace ? `, kept at the ${photo.boardPlace}` : ''}

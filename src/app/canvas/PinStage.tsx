@@ -79,6 +79,7 @@ export function PinStage({ photo, drawable, draft, onCorners, onDraft }: PinStag
           stroke="#fff"
           strokeWidth={2}
         />
+        {draft.way === 'corners' && <TopWord from={outline[0]!} to={outline[1]!} />}
       </svg>
       {pins.map((pin, index) => (
         <Pin
@@ -100,5 +101,16 @@ export function PinStage({ photo, drawable, draft, onCorners, onDraft }: PinStag
         <Magnifier drawable={drawable} at={moving} screen={toScreen(moving)} stage={size} />
       )}
     </div>
+  );
+}
+
+/** Says which edge will be the panel's top, inside the outline and along that edge. */
+function TopWord({ from, to }: { readonly from: PointPx; readonly to: PointPx }) {
+  const deg = (Math.atan2(to.y - from.y, to.x - from.x) * 180) / Math.PI;
+  const at = `translate(${(from.x + to.x) / 2} ${(from.y + to.y) / 2}) rotate(${deg})`;
+  return (
+    <text className="top-word" transform={at} y={20}>
+      top
+    </text>
   );
 }

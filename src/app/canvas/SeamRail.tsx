@@ -33,7 +33,7 @@ export function SeamRail({ placed, chosen, frame }: SeamRailProps) {
       </svg>
     );
   }
-  const joints = placed.filter(({ runs }) => runs === 'along');
+  const rows = rowsOf(placed.filter(({ runs }) => runs === 'along'));
   return (
     <svg aria-hidden="true">
       <line
@@ -44,13 +44,13 @@ export function SeamRail({ placed, chosen, frame }: SeamRailProps) {
         className="just-visible"
       />
       <Drawing svg={`<defs>${hatchPattern(hatchId)}</defs>`} />
-      {joints.map(({ seam, number }) => {
+      {rows.map(({ seam, numbers, isOne }) => {
         const y = frame.panel.y + ((seam.line.y1Mm + seam.line.y2Mm) / 2) * frame.scale;
         const level = levelOfVisibility(seam.visibility.v);
         return (
           <g key={seam.id}>
-            <text x={4} y={y + 4}>
-              {number}
+            <text x={isOne ? 4 : 2} y={isOne ? y + 4 : y - thickPx / 2 - 3}>
+              {numbers}
             </text>
             <rect
               x={numberPx}
@@ -65,4 +65,24 @@ export function SeamRail({ placed, chosen, frame }: SeamRailProps) {
       })}
     </svg>
   );
+}
+
+interface Row {
+  readonly seam: PlacedSeam['seam'];
+  readonly numbers: string;
+  /** The number stands before the bar; several stand above it. */
+  readonly isOne: boolean;
+}
+
+/** Pieces of one line lie at one height: one bar for them, of the most visible, with all numbers. */
+function rowsOf(joints: readonly PlacedSeam[]): Row[] {
+  return [...new Set(joints.map(({ row }) => row))].map((row) => {
+    const pieces = joints.filter((each) => each.row === row);
+    const [first, last] = [pieces[0]!.number, pieces.at(-1)!.number];
+    const seam = pieces
+      .map((each) => each.seam)
+      .reduce((a, b) => ((b.visibility.v ?? 0) > (a.visibility.v ?? 0) ? b : a));
+    const isOne = first === last;
+    return { seam, isOne, numbers: isOne ? `${first}` : `${first}–${last}` };
+  });
 }

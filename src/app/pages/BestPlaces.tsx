@@ -58,6 +58,7 @@ export function BestPlaces({ tried, units, onPlace }: BestPlacesProps) {
 function placeWords(place: ForecastPlacement, units: LengthUnits) {
   const { rank, xMm, yMm, worst, slides, notes } = place;
   const word = levelOfVisibility(worst.v)?.word ?? 'cannot tell';
+  const look = word === 'disappears' ? 'every joint disappears' : `worst: ${word}`;
   const where = `${placeText(xMm, units)} from the left, ${placeText(yMm, units)} from the top`;
   const moves = (['upper', 'lower'] as const)
     .filter((rail) => Math.abs(slides[rail]) > 0.3)
@@ -66,5 +67,5 @@ function placeWords(place: ForecastPlacement, units: LengthUnits) {
       return `${rail} rail ${smallLengthText(Math.abs(slides[rail]), units)} to the ${way}`;
     });
   const slide = moves.length > 0 ? ` Sliding helps: ${moves.join(', ')}.` : '';
-  return [`${rank}. ${where}; worst: ${word}.${slide}`, ...notes].join(' ');
+  return [`${rank}. ${where}; ${look}.${slide}`, ...notes].join(' ');
 }

@@ -53,7 +53,7 @@ function Boards({
   const left = project.photos.length - photos.length - backs.size;
   return (
     <>
-      <Answer text={headline(photos, arrangement)} busy={!fresh} />
+      <Answer text={headline(photos, arrangement)} busy={!fresh && photos.length > 1} />
       {left > 0 && (
         <p className="soft">
           {capitalise(countWord(left))} more {left === 1 ? 'photo is' : 'photos are'} not pinned yet

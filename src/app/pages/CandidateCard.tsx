@@ -91,6 +91,11 @@ export function CandidateCard(props: CandidateCardProps) {
           Place a front on it
         </button>
       </div>
+      {candidate.notes.map((note) => (
+        <p key={note} className="caution">
+          {note}
+        </p>
+      ))}
     </li>
   );
 }
@@ -109,6 +114,6 @@ function wordsOf(
   const bestWord = levelOfVisibility(best?.v ?? null)?.word;
   const medianWord = levelOfVisibility(vMedian)?.word;
   return best && bestWord && medianWord
-    ? `The middle rip: ${medianWord}. The best, ${placeText(best.yMm, units)} from the top: ${bestWord}.`
+    ? `A typical rip: ${medianWord}. The best, ${placeText(best.yMm, units)} from the top: ${bestWord}.`
     : 'The photo cannot tell what a rip would show.';
 }

@@ -79,8 +79,8 @@ function Candidates({
           <DistanceSlider settings={settings} />
           <p className="soft">
             {byFront
-              ? 'Ranked by all the joints and gaps of the front where it is best taken from; then by the middle one of all rips.'
-              : 'Ranked by what the middle one of all rips across the panel would show.'}
+              ? 'Ranked by all the joints and gaps of the front where it is best taken from; then by what a typical rip would show.'
+              : 'Ranked by what a typical rip would show: half of all that could be cut show less, half more.'}
           </p>
           <ScaleWords />
           <BringButtons short />
@@ -108,7 +108,7 @@ function headline(
   if (byFront) return frontHeadline(first, count);
   const word = levelOfVisibility(first?.vMedian ?? null)?.word;
   if (!first || !word) return 'The photos cannot tell which panel would lose least.';
-  return `${first.photo.name} loses least: a middling rip in it ${visibilityClause(word, false)}.`;
+  return `${first.photo.name} loses least: a typical rip in it ${visibilityClause(word, false)}.`;
 }
 
 function frontHeadline(first: Candidate | undefined, count: number): string {

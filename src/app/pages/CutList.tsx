@@ -30,7 +30,7 @@ export function CutList({ layout }: { readonly layout: LayoutResult }) {
       ))}
       {notes.map((text) => (
         <p key={text} className="soft">
-          {text}
+          <Fractions text={text} />
         </p>
       ))}
     </section>
@@ -55,7 +55,7 @@ function Step({ step, setting }: { readonly step: LayoutStep; readonly setting: 
         </span>
         {step.cautions.map((text) => (
           <span key={text} className="caution">
-            {text}
+            <Fractions text={text} />
           </span>
         ))}
       </div>

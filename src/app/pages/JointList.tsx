@@ -16,7 +16,8 @@ export function JointList({ result: { order, joints } }: { readonly result: Arra
       <ol className="segments">
         {joints.map(({ v, cue }, i) => {
           const level = levelOfVisibility(v);
-          const between = `${boardName(order[i]!)} and ${boardName(order[i + 1]!)}`;
+          const name = (at: number) => boardName(order[at]!, Number.POSITIVE_INFINITY);
+          const between = `${name(i)} and ${name(i + 1)}`;
           return (
             <li key={between}>
               <svg width="32" height="14" aria-hidden="true">

@@ -8,12 +8,12 @@ export function PinFirst({ photo }: { readonly photo: Photo }) {
     <section className="stack">
       <h1>First say where the panel is and how large.</h1>
       <p className="soft">Without that, ‘{photo.name}’ has no inches to measure in.</p>
-      <PhotoRow />
       <div className="row">
         <button type="button" className="main" onClick={() => goTo('pin')}>
           Pin the panel
         </button>
       </div>
+      <PhotoRow />
     </section>
   );
 }

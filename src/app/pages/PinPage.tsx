@@ -7,11 +7,13 @@ import { usePhotoPicture } from '../analysis/usePhotoPicture.js';
 import { PinStage } from '../canvas/PinStage.js';
 import { isFairQuad } from '../geometry/isFairQuad.js';
 import { PhotoRow } from '../parts/PhotoRow.js';
+import { writeLength } from '../parts/readLength.js';
 import { UnitChoice } from '../parts/UnitChoice.js';
 import type { Photo } from '../state/project.js';
 import { useShownPhoto } from '../state/useShownPhoto.js';
+import { useProject } from '../state/workbench.js';
 import { BringFirst } from './BringFirst.js';
-import { draftOf, type PinDraft, scaleOf } from './pinDraft.js';
+import { draftOf, frameCorners, type PinDraft, scaleOf, turnedCorners } from './pinDraft.js';
 import { ScaleForm } from './ScaleForm.js';
 
 /** Where the panel lies in the photo and how large it really is. */
@@ -40,6 +42,9 @@ function PinPhoto({ photo }: { readonly photo: Photo }) {
     };
   }, [photo.imageId, photo.scale]);
 
+  const project = useProject();
+  const unit = project?.settings.unit ?? 'inch';
+  const last = lastSize(project?.photos ?? []);
   const movePin = (corners: CornersPx) => {
     setGuess('moved');
     setDraft({ ...draft, corners, touched: true });
@@ -48,8 +53,7 @@ function PinPhoto({ photo }: { readonly photo: Photo }) {
   const crossed = draft.way === 'corners' && !isFairQuad(draft.corners);
   const take = () => {
     if (!scale || crossed) return;
-    pinPanel(photo.id, scale);
-    goTo('joints');
+    if (!pinPanel(photo.id, scale)) goTo('joints');
   };
   return (
     <>
@@ -74,7 +78,29 @@ function PinPhoto({ photo }: { readonly photo: Photo }) {
           <p role="status">Reading the photo…</p>
         )}
         <div className="stack">
+          {draft.way === 'corners' && (
+            <div className="row">
+              <button
+                type="button"
+                onClick={() => movePin(frameCorners(photo.widthPx, photo.heightPx, 0))}
+              >
+                The panel fills the photo
+              </button>
+              <button type="button" onClick={() => movePin(turnedCorners(draft.corners))}>
+                Turn it a quarter
+              </button>
+              <p className="soft">The grain must run along the edge marked ‘top’.</p>
+            </div>
+          )}
           <ScaleForm draft={draft} onDraft={setDraft} />
+          {draft.way === 'corners' && draft.widthMm === null && last && (
+            <div className="row">
+              <button type="button" onClick={() => setDraft({ ...draft, ...last })}>
+                As large as the last: {writeLength(last.widthMm, unit)} by{' '}
+                {writeLength(last.heightMm, unit)}
+              </button>
+            </div>
+          )}
           <UnitChoice />
           <div className="row">
             <button type="button" className="main" disabled={!scale || crossed} onClick={take}>
@@ -87,6 +113,12 @@ function PinPhoto({ photo }: { readonly photo: Photo }) {
       </div>
     </>
   );
+}
+
+/** Boards of one batch are often of one size. */
+function lastSize(photos: readonly Photo[]): { widthMm: number; heightMm: number } | null {
+  const scale = photos.findLast((each) => each.scale?.kind === 'size')?.scale;
+  return scale?.kind === 'size' ? { widthMm: scale.widthMm, heightMm: scale.heightMm } : null;
 }
 
 const headline = {
@@ -102,6 +134,6 @@ const missingWords = {
 const guessWords = {
   looking: 'Looking for the panel in the photo…',
   found: 'This is a first guess from the photo: check each corner.',
-  none: 'No outline stood out in the photo: drag the pins to the corners.',
+  none: 'No outline stood out in the photo: drag the pins to the corners, or say that the panel fills it.',
   moved: 'Drag the pins, or choose one and use the arrow keys.',
 } as const;

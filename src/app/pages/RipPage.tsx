@@ -39,6 +39,11 @@ function Rip({ photo, project }: { readonly photo: Photo; readonly project: Proj
   return (
     <>
       <Answer text={frontHeadline(tried.answer, units)} busy={!tried.fresh} />
+      {tried.notes.map((note) => (
+        <p key={note} className="caution">
+          {note}
+        </p>
+      ))}
       <div className="bench">
         <div className="stack">
           {panel && place ? (

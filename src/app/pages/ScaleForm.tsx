@@ -42,6 +42,7 @@ export function ScaleForm({
             <LengthField
               label="Width, top to bottom"
               unit={unit}
+              exampleMm={254}
               mm={draft.heightMm}
               onChange={(heightMm) => onDraft({ ...draft, heightMm })}
             />

@@ -37,7 +37,7 @@ export function ScoredPanel({ photo, project, panel, score, fresh, ask, grain }:
   const [moving, setMoving] = useState(false);
   const chosenId = useWorkbench((state) => state.chosenSeamId);
   const units = lengthUnitsOf(project.settings.unit);
-  const placed = score ? placeSeams(score.seams) : [];
+  const placed = score ? placeSeams(score) : [];
   const chosen = placed.find(({ seam }) => seam.id === chosenId) ?? worstOf(placed);
   const headline = score ? headlineOfScore(score, units) : '';
   return (

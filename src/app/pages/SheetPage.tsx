@@ -68,5 +68,5 @@ function Sheet({ photo, project }: { readonly photo: Photo; readonly project: Pr
 
 function headline(cuts: number, canBeCut: boolean | undefined): string {
   if (canBeCut === false) return 'Not on the saw as it stands: see why below.';
-  return `${cuts} cuts, all from one reference edge.`;
+  return `${cuts} cuts: the rips from one jointed edge, the crosscuts from one squared end.`;
 }

@@ -26,6 +26,11 @@ export function frameCorners(width: number, height: number, inset = 0.1): Corner
   ];
 }
 
+/** The same four places, a quarter turn on: what was its left end becomes the panel's top edge. */
+export function turnedCorners([topLeft, topRight, bottomRight, bottomLeft]: CornersPx): CornersPx {
+  return [bottomLeft, topLeft, topRight, bottomRight];
+}
+
 /** Starts from what the photo is pinned to, or from pins a little inside the frame. */
 export function draftOf({ scale, widthPx, heightPx }: Photo): PinDraft {
   const size = scale?.kind === 'size' ? scale : null;

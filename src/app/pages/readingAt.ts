@@ -4,6 +4,7 @@ import { cueText } from '../../report/words/cueText.js';
 import type { LengthUnits } from '../../report/words/lengthUnits.js';
 import type { PlacedSeam } from '../../report/words/placedSeam.js';
 import { placeText } from '../../report/words/placeText.js';
+import { smallLengthText } from '../../report/words/smallLengthText.js';
 
 /** What a place along a seam says: `Upper joint, 14 3/8 in from the left: shows (2.4); the lines step 3/32 in.` */
 export function readingAlong(
@@ -39,7 +40,8 @@ export function readingOn(
     return apart < (best ? Math.hypot(best.xMm - xMm, best.yMm - yMm) : 12) ? each : best;
   }, null);
   if (!cell || cell.angleDeg === null) return place;
-  const spacing = cell.spacingMm === null ? '' : `, lines ${cell.spacingMm.toFixed(1)} mm apart`;
+  const spacing =
+    cell.spacingMm === null ? '' : `, lines ${smallLengthText(cell.spacingMm, units)} apart`;
   return `${place}: grain at ${cell.angleDeg.toFixed(1)}°${spacing}`;
 }
 

@@ -18,7 +18,7 @@ export function Basis({
     <section className="stack" aria-label="What this rests on">
       <h2>What this rests on</h2>
       <p>
-        {panel.panel.pxPerMm.toFixed(1)} px/mm from ‘{photo.name}’
+        The photo ‘{photo.name}’, {panel.panel.pxPerMm.toFixed(1)} pixels to the millimetre
         {byHand > 0 ? `; ${byHand} ${byHand === 1 ? 'mark' : 'marks'} made by hand` : ''}.
       </p>
       {[...notes].map((note) => (

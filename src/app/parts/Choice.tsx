@@ -11,8 +11,9 @@ export interface ChoiceProps<T extends string> {
 /** One of a few, by name. */
 export function Choice<T extends string>({ label, value, options, onChange }: ChoiceProps<T>) {
   const id = useId();
+  const isLong = options.some(([, words]) => words.length > 12);
   return (
-    <div className="field">
+    <div className={`field${isLong ? ' wide' : ''}`}>
       <label htmlFor={id}>{label}</label>
       <select id={id} value={value} onChange={({ target }) => onChange(target.value as T)}>
         {options.map(([each, words]) => (

@@ -1,3 +1,4 @@
+import { cutInMiddle } from '../../report/words/cutInMiddle.js';
 import { changeProject, useProject } from '../state/workbench.js';
 import { BringButtons } from './BringButtons.js';
 import { Thumbnail } from './Thumbnail.js';
@@ -19,10 +20,11 @@ export function PhotoRow() {
               key={photo.id}
               type="button"
               aria-pressed={photo.id === project.shownPhotoId}
+              title={photo.name}
               onClick={() => choose(photo.id)}
             >
               <Thumbnail photo={photo} />
-              <span>{photo.name}</span>
+              <span>{cutInMiddle(photo.name, 14)}</span>
             </button>
           ))}
         </div>

@@ -32,9 +32,9 @@ export function SeamList({ placed, photo, units, chosenId, moving, setMoving }: 
             <li key={seam.id} className={here ? 'chosen' : ''}>
               <details onToggle={(event) => event.currentTarget.open && choose(seam.id)}>
                 <summary>
-                  {each.number}. <Fractions text={describeSeam(each, units)} />
+                  {each.number}. <Fractions text={describeSeam(each, units, false)} />
                 </summary>
-                <SeamNumbers seam={seam} units={units} />
+                <SeamNumbers seam={seam} runs={each.runs} units={units} />
                 <div className="row" style={{ padding: '0 12px 12px' }}>
                   <button
                     type="button"

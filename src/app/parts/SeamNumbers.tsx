@@ -1,23 +1,29 @@
 import type { SeamResult } from '../../core/results/scoreResult.js';
 import type { LengthUnits } from '../../report/words/lengthUnits.js';
+import type { PlacedSeam } from '../../report/words/placedSeam.js';
 import { smallLengthText } from '../../report/words/smallLengthText.js';
 import { viewingDistanceText } from '../../report/words/viewingDistanceText.js';
+import { Fractions } from './Fractions.js';
 
-const untold = 'the photo cannot tell';
+const untold = 'cannot tell';
 
 /** A joint's numbers, each with its give or take, for whoever wants them. */
 export function SeamNumbers({
   seam,
+  runs,
   units,
 }: {
   readonly seam: SeamResult;
+  readonly runs: PlacedSeam['runs'];
   readonly units: LengthUnits;
 }) {
   const { visibility, grain, offset, lost, colourStep, glueLine } = seam;
   const length = (mm: number | null, seMm: number | null = null) =>
     mm === null
       ? untold
-      : `${mm < 0 ? '−' : ''}${smallLengthText(mm, units)}${seMm === null ? '' : ` ± ${smallLengthText(seMm, units)}`}`;
+      : `${smallLengthText(mm, units)}${seMm === null ? '' : ` ± ${smallLengthText(seMm, units)}`}`;
+  const [back, on] = runs === 'along' ? ['to the left', 'to the right'] : ['up', 'down'];
+  const slid = (mm: number | null) => (mm === null || mm === 0 ? '' : ` ${mm < 0 ? back : on}`);
   const rows: readonly (readonly [string, string])[] = [
     ['Visibility', visibility.v === null ? untold : `${visibility.v.toFixed(2)} × just visible`],
     [
@@ -26,7 +32,7 @@ export function SeamNumbers({
     ],
     [
       'Vanishes from',
-      visibility.vanishesAtMm === null ? '—' : viewingDistanceText(visibility.vanishesAtMm, units),
+      visibility.vanishesAtMm === null ? '—' : vanishesText(visibility.vanishesAtMm, units),
     ],
     ['Lines step', length(offset.mm, offset.seMm)],
     [
@@ -35,11 +41,14 @@ export function SeamNumbers({
         ? untold
         : `${grain.changeDeg.toFixed(1)}°${grain.changeSeDeg === null ? '' : ` ± ${grain.changeSeDeg.toFixed(1)}°`}`,
     ],
-    ['Width lost', length(lost.mm, lost.seMm)],
-    ['Slide', length(lost.slideMm, lost.slideSeMm)],
+    ['Width lost', `${length(lost.mm, lost.seMm)}${(lost.mm ?? 0) < 0 ? ' too much' : ''}`],
+    [
+      runs === 'along' ? 'Upper piece slid' : 'Left piece slid',
+      `${length(lost.slideMm, lost.slideSeMm)}${slid(lost.slideMm)}`,
+    ],
     ['Colour step', colourStep.deltaE00 === null ? untold : `ΔE ${colourStep.deltaE00.toFixed(1)}`],
     ['Glue line', length(glueLine.widthMm)],
-    ['Chance of a false find', seam.p === null ? 'placed by hand' : seam.p.toFixed(3)],
+    ['False alarm', seam.p === null ? 'placed by hand' : chanceText(seam.p)],
   ];
   return (
     <>
@@ -61,7 +70,19 @@ function Row({ name, value }: { readonly name: string; readonly value: string })
   return (
     <>
       <dt>{name}</dt>
-      <dd>{value}</dd>
+      <dd>
+        <Fractions text={value} />
+      </dd>
     </>
   );
+}
+
+/** The score looks no farther than 20 m. */
+function vanishesText(mm: number, units: LengthUnits): string {
+  return `${mm < 20_000 ? '' : 'beyond '}${viewingDistanceText(mm, units)}`;
+}
+
+function chanceText(p: number): string {
+  if (p < 0.001) return 'less than 1 in 1000';
+  return p < 0.1 ? `${(1000 * p).toFixed(0)} in 1000` : `${(100 * p).toFixed(0)} in 100`;
 }

@@ -33,8 +33,8 @@ export function createProject(id: string, name: string, createdAt: string): Proj
     gap: {
       species: 'hard maple',
       ringAngle: 'flatsawn',
-      shop: '35%@70F',
-      home: '80%@70F',
+      shop: '35% at 70F',
+      home: '80% at 70F',
       surround: 'framed',
       revealMm: 0.8,
       place: 'top',

@@ -108,7 +108,7 @@ export interface MeasuredSize {
 export interface GapQuestion {
   readonly species: string;
   readonly ringAngle: 'flatsawn' | 'rift' | 'quartered';
-  /** Climates as typed: `35%@70F`. */
+  /** Climates as typed: `35% at 70F`. */
   readonly shop: string;
   readonly home: string;
   readonly surround: 'framed' | 'solid';

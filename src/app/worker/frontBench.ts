@@ -13,6 +13,7 @@ import FrontWorker from './frontWorker.js?worker';
 
 /** What the bench tells as answers come in. */
 export interface FrontListener {
+  onReady(notes: readonly string[]): void;
   onCurve(loss: CutLoss, curve: readonly RipCost[]): void;
   onFront(answer: FrontAnswer): void;
   onPlaces(places: readonly ForecastPlacement[]): void;
@@ -58,6 +59,7 @@ export function openFrontBench(panel: FrontPanel, listener: FrontListener): Fron
     }
   };
   worker.addEventListener('message', ({ data }: MessageEvent<FrontReply>) => {
+    if (data.kind === 'ready') listener.onReady(data.notes);
     if (data.kind === 'curve') listener.onCurve(data.loss, data.curve);
     if (data.kind === 'front') listener.onFront(data.answer);
     if (data.kind === 'places') listener.onPlaces(data.places);

@@ -46,7 +46,8 @@ export type FrontRequest =
 
 /** Worker to page. */
 export type FrontReply =
-  | { readonly kind: 'ready' }
+  /** The panel is read; what is to be known of it. */
+  | { readonly kind: 'ready'; readonly notes: readonly string[] }
   | { readonly kind: 'curve'; readonly loss: CutLoss; readonly curve: readonly RipCost[] }
   | { readonly kind: 'front'; readonly answer: FrontAnswer }
   | { readonly kind: 'places'; readonly places: readonly ForecastPlacement[] }

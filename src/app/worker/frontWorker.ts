@@ -1,4 +1,5 @@
 import { SeamgrainError } from '../../core/errors.js';
+import { standingGrainNotes } from '../../core/grain/standingGrainNotes.js';
 import { forecastFront } from '../../core/pipeline/forecastFront.js';
 import { type ForecastLines, forecastLines } from '../../core/rip/forecastLines.js';
 import { ripLossMm } from '../../core/rip/frontCut.js';
@@ -12,8 +13,9 @@ let lines: ForecastLines | null = null;
 function answer(request: FrontRequest): FrontReply {
   if (request.kind === 'panel') {
     const { photo, distanceMm, leftOut } = request.panel;
-    lines = forecastLines(panelPlanes(photo), photo, distanceMm, leftOut);
-    return { kind: 'ready' };
+    const planes = panelPlanes(photo);
+    lines = forecastLines(planes, photo, distanceMm, leftOut);
+    return { kind: 'ready', notes: standingGrainNotes(planes.lab.lightness, 'rips') };
   }
   if (!lines) throw new SeamgrainError('internal', 'The panel has not been read yet.');
   if (request.kind === 'places') {

@@ -1,6 +1,6 @@
 import type { GrainResult } from '../../core/results/grainResult.js';
-import { formatMm } from '../../core/units/formatMm.js';
 import type { LengthUnits } from '../../report/words/lengthUnits.js';
+import { placeText } from '../../report/words/placeText.js';
 import { smallLengthText } from '../../report/words/smallLengthText.js';
 
 /** Cells whose angle is surer than this count as read, as the accuracy bench does. */
@@ -25,7 +25,7 @@ export function grainWords(result: GrainResult, units: LengthUnits): string[] {
   return [
     `The grain runs at ${signed(middle)} to the length, mostly from ${signed(low)} to ${signed(high)} (downhill to the right is plus).`,
     lines,
-    `Read in ${angles.length} of ${result.cells.length} cells, in ${sure} to within ${sureSeDeg} degree; the panel is ${formatMm(result.panel.widthMm, 0)} x ${formatMm(result.panel.heightMm, 0)}.`,
+    `Read in ${angles.length} of ${result.cells.length} places, in ${sure} to within ${sureSeDeg} degree; the panel is ${placeText(result.panel.widthMm, units)} by ${placeText(result.panel.heightMm, units)}.`,
     ...notes,
   ];
 }

@@ -70,7 +70,7 @@ export const addLayoutVerb: Verb = (program, io) => {
       ...describeLayout(layout),
       ...(gap ? ['', 'GAP', ...describeGap(gap), ...trimForGap(layout, gap)] : []),
       ...(asCut ? describeAsCut(asCut) : []),
-      ...written.map((path) => `Wrote ${path}`),
+      ...(written.length ? ['', `Written: ${written.join(', ')}`] : []),
     ]);
 
     async function writeSheet(folder: string): Promise<string[]> {

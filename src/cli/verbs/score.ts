@@ -45,7 +45,8 @@ export const addScoreVerb: Verb = (program, io) => {
       if (!options.find && !options.seam) throw nothingToScore();
       const { result, written } = await withProgress(io, async (progress) => {
         // The job's code loads while the photo is decoded; the job itself waits for it.
-        void import('../../core/pipeline/scorePanel.js');
+        // Only ahead of time: should it fail, the job that needs it says so.
+        import('../../core/pipeline/scorePanel.js').catch(() => undefined);
         const panel = await loadPanel(photo, options, progress);
         const scoreOptions = {
           ...defaultScoreOptions,

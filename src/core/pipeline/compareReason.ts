@@ -1,7 +1,7 @@
 import type { ComparedCandidate, CompareReason } from '../results/compareResult.js';
 import type { Cue } from '../results/visibilityResult.js';
 
-/** A candidate before it has a rank, and what the eye catches in its middling rip. */
+/** A candidate before it has a rank, and what the eye catches in its typical rip. */
 export interface JudgedCandidate {
   readonly candidate: ComparedCandidate;
   readonly cue: Cue | null;

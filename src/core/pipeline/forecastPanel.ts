@@ -1,3 +1,4 @@
+import { standingGrainNotes } from '../grain/standingGrainNotes.js';
 import type { PanelPhoto } from '../image/panelPhoto.js';
 import type { Progress } from '../progress.js';
 import type { ForecastResult } from '../results/forecastResult.js';
@@ -42,6 +43,7 @@ export function forecastPanel(
   progress?.(0.02, 'reading the panel');
   const planes = panelPlanes(photo);
   const notes = [...photo.notes, ...photoNotes(planes, 1, defaultScoreOptions)];
+  notes.push(...standingGrainNotes(planes.lab.lightness, 'rips'));
   if (!showsGrain(planes)) return forecastUntold(photo, options, notes);
   const panelLines = forecastLines(planes, photo, distanceMm, options.leftOut);
   const lines = options.thorough ? panelLines.asScored : panelLines;

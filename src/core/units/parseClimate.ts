@@ -10,16 +10,16 @@ export interface Climate {
 }
 
 /**
- * Reads a climate, `RH%@TEMPERATURE`: `35%@70F`, `80%@21C`.
+ * Reads a climate, `RH%@TEMPERATURE`: `35%@70F`, `80% at 21C`.
  * @throws SeamgrainError `wrongUsage`
  */
 export function parseClimate(text: string): Climate {
-  const parts = text.split('@');
+  const parts = text.split(/@|\bat\b|,/);
   if (parts.length !== 2) {
     throw new SeamgrainError(
       'wrongUsage',
       `'${text}' is not a climate`,
-      'write relative humidity and temperature: 35%@70F or 80%@21C',
+      'write relative humidity and temperature: 35%@70F or 80% at 21C',
     );
   }
   return {

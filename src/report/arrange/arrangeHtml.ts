@@ -2,6 +2,7 @@ import type { ArrangeResult } from '../../core/results/arrangeResult.js';
 import { fractionsHtml } from '../html/fractionsHtml.js';
 import { htmlPage } from '../html/htmlPage.js';
 import { photoStore } from '../html/photoStore.js';
+import { scaleText } from '../ramp/scaleText.js';
 import type { LengthUnits } from '../words/lengthUnits.js';
 import { placeText } from '../words/placeText.js';
 import { viewingDistanceText } from '../words/viewingDistanceText.js';
@@ -30,12 +31,13 @@ export function arrangeHtml(result: ArrangeResult, page: ArrangePage): string {
     const joint = joints[i];
     const lie = [boardLie(board), slideWords(board, page)].filter(Boolean).join(', ');
     const below = joint ? `. The joint below it ${jointWords(joint)}` : '';
-    return `${boardName(board)}${lie ? `: ${lie}` : ''}${below}.`;
+    return `${boardName(board, Number.POSITIVE_INFINITY)}${lie ? `: ${lie}` : ''}${below}.`;
   });
   const rests = [
     proofOf(result),
     `The panel is ${placeText(panel.lengthMm, page)} by ${placeText(panel.widthMm, page)}, judged for someone who stands ${viewingDistanceText(page.distanceMm, page)} away.`,
     ...result.notes,
+    scaleText,
   ];
   const body = [
     `<h1>${fractionsHtml(headlineOfArrange(result))}</h1>`,

@@ -1,9 +1,12 @@
 import type { ArrangedBoard } from '../../core/results/arrangeResult.js';
 import { photoName } from '../words/photoName.js';
 
-/** What a maker would call a board. */
-export function boardName({ photo, isImagined }: Pick<ArrangedBoard, 'photo' | 'isImagined'>) {
-  return isImagined ? `${photoName(photo)}'s mate` : photoName(photo);
+/** What a maker would call a board; `most` letters as in `photoName`. */
+export function boardName(
+  { photo, isImagined }: Pick<ArrangedBoard, 'photo' | 'isImagined'>,
+  most?: number,
+): string {
+  return isImagined ? `${photoName(photo, most)}’s mate` : photoName(photo, most);
 }
 
 /** How it lies against its photo: `turned end for end, other face up`; empty as photographed. */

@@ -5,6 +5,7 @@ import { px } from '../draw/px.js';
 import { textPiece } from '../draw/textPiece.js';
 import { textWidthPx } from '../draw/textWidthPx.js';
 import type { ScoreFrame } from '../score/scoreFrame.js';
+import { cutInMiddle } from '../words/cutInMiddle.js';
 import type { LaidBoard } from './arrangedLayout.js';
 import { boardName } from './boardName.js';
 
@@ -19,7 +20,7 @@ export function boardTag(laid: LaidBoard, board: ArrangedBoard, frame: ScoreFram
   const turnPx = board.turned ? 1.5 * sizePx : 0;
   const roomPx = laid.lengthMm * scale - 22 - turnPx;
   const text = fitted(
-    `${boardName(board)}${board.face === 'B' ? ', other face' : ''}`,
+    `${boardName(board, Number.POSITIVE_INFINITY)}${board.face === 'B' ? ', other face' : ''}`,
     sizePx,
     roomPx,
   );
@@ -34,11 +35,11 @@ export function boardTag(laid: LaidBoard, board: ArrangedBoard, frame: ScoreFram
   return joinPieces([{ svg: ground, labels: [] }, words, { svg: sign, labels: [] }]);
 }
 
-/** The text, cut at its end to fit. */
+/** The text, its middle cut out to fit. */
 function fitted(text: string, sizePx: number, roomPx: number): string {
   let kept = text;
-  while (kept.length > 1 && textWidthPx(kept, sizePx) > roomPx) {
-    kept = `${kept.replace(/…$/, '').slice(0, -1)}…`;
+  for (let most = text.length - 1; most > 0 && textWidthPx(kept, sizePx) > roomPx; most--) {
+    kept = cutInMiddle(text, most);
   }
   return kept;
 }

@@ -3,6 +3,7 @@ import type {
   ArrangedJoint,
   ArrangeResult,
 } from '../../core/results/arrangeResult.js';
+import { scaleText } from '../ramp/scaleText.js';
 import { cueNoun } from '../words/cueNoun.js';
 import type { LengthUnits } from '../words/lengthUnits.js';
 import { smallLengthText } from '../words/smallLengthText.js';
@@ -27,6 +28,7 @@ export function describeArrange(result: ArrangeResult, units: LengthUnits): stri
     proofOf(result),
     ...result.conflicts.map((conflict) => conflict.text),
     ...result.notes,
+    scaleText,
   ];
 }
 

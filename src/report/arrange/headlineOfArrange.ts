@@ -1,6 +1,7 @@
 import type { ArrangeResult } from '../../core/results/arrangeResult.js';
 import { capitalise } from '../words/capitalise.js';
 import { countWord } from '../words/countWord.js';
+import { ordinalWord } from '../words/ordinalWord.js';
 import { visibilityClause } from '../words/visibilityClause.js';
 import { boardName } from './boardName.js';
 
@@ -17,7 +18,12 @@ export function headlineOfArrange({ order, joints, laid }: ArrangeResult): strin
   );
   if (told.length === 0) return `${boards} The photos cannot tell how visible the joints would be.`;
   const worst = told.reduce((a, b) => (b.v > a.v ? b : a));
-  const between = `between ${boardName(order[worst.i]!)} and ${boardName(order[worst.i + 1]!)}`;
+  const [above, below] = [boardName(order[worst.i]!), boardName(order[worst.i + 1]!)];
+  // Long names can be cut to the same letters.
+  const between =
+    above === below
+      ? `the ${ordinalWord(worst.i + 1)} from the top`
+      : `between ${above} and ${below}`;
   const clause = worst.word ? visibilityClause(worst.word, false) : 'cannot be told';
   if (joints.length === 1) return `${boards} The joint ${clause}.`;
   return `${boards} The worst joint, ${between}, ${clause}.`;

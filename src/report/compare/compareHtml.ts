@@ -3,6 +3,7 @@ import { fractionsHtml } from '../html/fractionsHtml.js';
 import { htmlPage } from '../html/htmlPage.js';
 import { photoStore } from '../html/photoStore.js';
 import { pictureTable } from '../html/pictureTable.js';
+import { scaleText } from '../ramp/scaleText.js';
 import type { LengthUnits } from '../words/lengthUnits.js';
 import { photoName } from '../words/photoName.js';
 import { placeText } from '../words/placeText.js';
@@ -30,7 +31,7 @@ export function compareHtml(result: CompareResult, page: ComparePage): string {
   const { candidates, front } = result;
   const rows = candidates.map((candidate, i) => ({
     pictureHref: page.smallHrefs[i] ?? '',
-    name: `${candidate.rank}. ${photoName(candidate.photo)}`,
+    name: `${candidate.rank}. ${photoName(candidate.photo, Number.POSITIVE_INFINITY)}`,
     cells: [
       lookTexts(candidate, page).join(' '),
       reasonText(result, candidate) || 'Nothing to compare it with.',
@@ -44,6 +45,7 @@ export function compareHtml(result: CompareResult, page: ComparePage): string {
   const rests = [
     `${size}cut with a kerf of ${smallLengthText(result.kerfMm, page)}, seen from ${viewingDistanceText(result.distanceMm, page)}.`,
     ...notesOf(candidates),
+    scaleText,
   ];
   const body = [
     `<h1>${fractionsHtml(headlineOfCompare(result))}</h1>`,

@@ -87,7 +87,7 @@ function heading(
   const v = result.front ? (candidate.front?.worst.v ?? null) : candidate.vMedian;
   const level = levelOfVisibility(v);
   const look = wordOfV(v) ?? cannotTellLook.word;
-  const thing = result.front ? 'worst joint' : 'middling rip';
+  const thing = result.front ? 'worst joint' : 'typical rip';
   const value = v === null ? '' : `, V ${v.toFixed(1)}`;
   const y = topPx + textPx;
   const swatchY = y - 0.36 * textPx + bandPx / 2;

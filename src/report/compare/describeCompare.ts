@@ -6,6 +6,7 @@ import type {
 import { formatMm } from '../../core/units/formatMm.js';
 import { segmentName } from '../forecast/segmentName.js';
 import { clauseOfV } from '../forecast/wordOfV.js';
+import { scaleText } from '../ramp/scaleText.js';
 import type { LengthUnits } from '../words/lengthUnits.js';
 import { placeText } from '../words/placeText.js';
 import { smallLengthText } from '../words/smallLengthText.js';
@@ -14,6 +15,10 @@ import { reasonText } from './reasonText.js';
 
 /** The candidates from best to worst, each in a few sentences. */
 export function describeCompare(result: CompareResult, units: LengthUnits): string[] {
+  const [first] = result.candidates;
+  const ofAll = (first?.notes ?? []).filter((note) =>
+    result.candidates.every(({ notes }) => notes.includes(note)),
+  );
   return [
     headlineOfCompare(result),
     '',
@@ -25,8 +30,11 @@ export function describeCompare(result: CompareResult, units: LengthUnits): stri
       ]
         .filter(Boolean)
         .join(' ')}`,
-      ...candidate.notes.map((note) => `   ${note}`),
+      ...candidate.notes.filter((note) => !ofAll.includes(note)).map((note) => `   ${note}`),
     ]),
+    '',
+    ...ofAll,
+    scaleText,
   ];
 }
 
@@ -41,7 +49,7 @@ export function lookTexts(
   }
   return [
     ...place,
-    `A middling rip ${clauseOfV(vMedian)} (V ${vMedian.toFixed(1)}); the best, ${placeText(bestYMm, units)} from the top, ${clauseOfV(vBest)} (V ${vBest.toFixed(1)}).`,
+    `A typical rip ${clauseOfV(vMedian)} (V ${vMedian.toFixed(1)}); the best, ${placeText(bestYMm, units)} from the top, ${clauseOfV(vBest)} (V ${vBest.toFixed(1)}).`,
   ];
 }
 

@@ -18,5 +18,5 @@ export function headlineOfCompare({ candidates, front }: CompareResult): string 
   }
   if (front) return 'The front can be taken from none of the candidates.';
   if (first.vMedian === null) return 'The photos cannot tell which candidate would lose least.';
-  return `${loses}: a middling rip in it ${clauseOfV(first.vMedian)}.`;
+  return `${loses}: a typical rip in it ${clauseOfV(first.vMedian)}.`;
 }

@@ -16,7 +16,9 @@ export function reasonText(
   const { decides, rank } = candidate;
   const other = candidates[rank === 1 ? 1 : rank - 2];
   if (!decides || !other) return '';
-  const name = photoName(other.photo);
+  const cut = photoName(other.photo);
+  // Names cut short can be alike.
+  const name = cut.includes('…') ? `number ${other.rank}` : cut;
   if (decides.by === 'equal') return `Nothing to choose between it and ${name}.`;
   if (decides.by === 'untold' || decides.v === null || decides.otherV === null) {
     return decides.v === null

@@ -17,7 +17,7 @@ export function endgrainHtml(
   const told = lines.filter((line) => !result.notes.includes(line));
   const { widthMm, heightMm, pxPerMm } = result.panel;
   const rests = [
-    `The end is ${placeText(widthMm, page)} by ${placeText(heightMm, page)}, seen at ${pxPerMm.toFixed(1)} px/mm.`,
+    `The end is ${placeText(widthMm, page)} by ${placeText(heightMm, page)}, with ${pxPerMm.toFixed(1)} pixels of the photo to the millimetre.`,
     ...result.notes,
   ];
   const body = [

@@ -8,6 +8,7 @@ import { describeDepth } from './describeDepth.js';
 import { describeImagined, summaryText } from './describeImagined.js';
 import { describePlacement } from './describePlacement.js';
 import { describeRip } from './describeRip.js';
+import { disagreementTexts } from './disagreementTexts.js';
 import { headlineOfForecast } from './headlineOfForecast.js';
 
 /** A forecast in words. */
@@ -16,33 +17,21 @@ export interface ForecastWords {
   readonly lines: readonly string[];
 }
 
-/** Says a forecast as a maker would at the bench: the answer, then what it rests on. */
+/** Says a forecast as a maker would at the bench: the answer, what to know of the photo, then the rest. */
 export function describeForecast(result: ForecastResult, units: LengthUnits): ForecastWords {
   return {
     headline: headlineOfForecast(result, units),
     lines: [
+      ...result.notes,
       ...result.rips.map((rip) => describeRip(rip, units)),
       ...result.placements.map((place) => describePlacement(place, units)),
       `${capitalise(summaryText(result.summary))}.`,
-      ...result.disagreements.map((one) => disagreementText(one, units)),
+      ...disagreementTexts(result.disagreements, units),
       ...(result.curve.length > 0 ? [widthText(result, units)] : []),
       ...(result.depth ? [describeDepth(result.depth, units)] : []),
       ...result.imagined.map(describeImagined),
-      ...result.notes,
     ],
   };
-}
-
-/** Where the picture and the angle alone differ, and why. */
-export function disagreementText(
-  { fromYMm, toYMm, v, vByAngle, why }: ForecastResult['disagreements'][number],
-  units: LengthUnits,
-): string {
-  const [from, to] = [placeText(fromYMm, units), placeText(toYMm, units)];
-  const where = from === to ? from : `${from} to ${to}`;
-  return capitalise(
-    `${where} from the top the picture says ${v > vByAngle ? 'more' : 'less'} than the angle of the grain alone: ${why}.`,
-  );
 }
 
 /** What the cuts take of the panel. */

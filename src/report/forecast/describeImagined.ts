@@ -1,11 +1,11 @@
 import type { ForecastImagined, ForecastSummary } from '../../core/results/forecastResult.js';
 import { clauseOfV } from './wordOfV.js';
 
-/** `a rip disappears over 59 % of the width; the middle one disappears`. */
+/** `a rip disappears over 59 % of the width; a typical one disappears`. */
 export function summaryText({ disappears, vMedian }: ForecastSummary): string {
   if (disappears === null) return 'no rip can be told';
   const share = `a rip disappears over ${Math.round(100 * disappears)} % of the width`;
-  return `${share}; the middle one ${clauseOfV(vMedian)}`;
+  return `${share}; a typical one ${clauseOfV(vMedian)}`;
 }
 
 /** The same panel from other wood, in a sentence. */

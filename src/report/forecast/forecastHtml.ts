@@ -6,8 +6,9 @@ import { wipeBlock } from '../html/wipeBlock.js';
 import { scorePicture } from '../score/scorePicture.js';
 import type { LengthUnits } from '../words/lengthUnits.js';
 import { describeDepth } from './describeDepth.js';
-import { disagreementText, widthText } from './describeForecast.js';
+import { widthText } from './describeForecast.js';
 import { describeRip } from './describeRip.js';
+import { disagreementTexts } from './disagreementTexts.js';
 import { forecastPicture } from './forecastPicture.js';
 import { forecastRestsOn } from './forecastRestsOn.js';
 import { headlineOfForecast } from './headlineOfForecast.js';
@@ -40,13 +41,14 @@ export function forecastHtml(result: ForecastResult, page: ForecastPage): string
   const section = (heading: string, body: string) => (body ? `<h2>${heading}</h2>${body}` : '');
   const careful = [
     ...(result.curve.length > 0 ? [widthText(result, page)] : []),
-    ...disagreements.map((one) => disagreementText(one, page)),
+    ...disagreementTexts(disagreements, page),
     ...(depth ? [describeDepth(depth, page)] : []),
   ];
   const body = [
     `<h1>${fractionsHtml(headlineOfForecast(result, page))}</h1>`,
     photoStore(['uncut-photo', page.photoHref]),
     page.regluedHref ? photoStore(['reglued-photo', page.regluedHref]) : '',
+    listOf(result.notes, 'plain'),
     section('Glued up again', gluedUp(result, page)),
     section(
       'What every rip would cost',

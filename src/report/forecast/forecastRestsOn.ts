@@ -6,12 +6,12 @@ import { viewingDistanceText } from '../words/viewingDistanceText.js';
 
 /** What a forecast rests on, one sentence each. */
 export function forecastRestsOn(result: ForecastResult, units: LengthUnits): string[] {
-  const { panel, kerfMm, dressMm, distanceMm, spareMm, placements, search, notes } = result;
+  const { panel, kerfMm, dressMm, distanceMm, spareMm, placements, search } = result;
   const { widthMm, heightMm, pxPerMm } = panel;
   const size = `${placeText(widthMm, units)} by ${placeText(heightMm, units)}`;
   const dressed = dressMm > 0 ? `, ${smallLengthText(dressMm, units)} dressed off each edge` : '';
   const sentences = [
-    `The panel is ${size}, seen at ${pxPerMm.toFixed(1)} px/mm${pxPerMm < 3 ? ': too coarse to judge fine grain; step closer' : ''}.`,
+    `The panel is ${size}, with ${pxPerMm.toFixed(1)} pixels of the photo to the millimetre${pxPerMm < 3 ? ': too coarse to judge fine grain; step closer' : ''}.`,
     `Each cut takes ${smallLengthText(kerfMm, units)}${dressed}; measure the kerf of your own blade.`,
     `Judged for someone who stands ${viewingDistanceText(distanceMm, units)} away, as the joint will look well glued and planed flush; a glue line would come on top.`,
     `Slides up to ${smallLengthText(spareMm, units)} were tried: that much length must be left over.`,
@@ -19,7 +19,6 @@ export function forecastRestsOn(result: ForecastResult, units: LengthUnits): str
       ? `${search.tried.toLocaleString('en')} places of the front were tried on a grid of 2 mm, the end pieces ${search.ends === 'stay' ? 'left at their stations (the opening is two kerfs longer than the front)' : 'moved in by a kerf each (tight opening)'}.`
       : '',
     placements.length > 0 ? caution : '',
-    ...notes,
   ];
   return sentences.filter(Boolean);
 }

@@ -18,7 +18,7 @@ function frontHeadline({ placements, search }: ForecastResult, units: LengthUnit
   const turn = best.turned ? 'Turn the panel so that its lower edge is up, and take' : 'Take';
   const gain =
     search && wordOfV(search.vMedian) !== wordOfV(best.v)
-      ? ` At a middling place (${search.tried.toLocaleString('en')} were tried) the cut ${clauseOfV(search.vMedian)}.`
+      ? ` At a typical place (${search.tried.toLocaleString('en')} were tried) the cut ${clauseOfV(search.vMedian)}.`
       : '';
   const knot =
     best.leftOut.length > 0 ? ' No place keeps it clear of the areas that you left out.' : '';

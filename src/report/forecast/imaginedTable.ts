@@ -21,7 +21,7 @@ export function imaginedTable({ summary, imagined }: ForecastResult): string {
       .join('');
     return `<tr><th scope="row">${swatch}${name}</th>${cells}</tr>`;
   });
-  const heads = ['Rips that disappear', 'V, middle rip', 'V, best rip']
+  const heads = ['Rips that disappear', 'V, typical rip', 'V, best rip']
     .map((head) => `<th scope="col" style="white-space:normal">${head}</th>`)
     .join('');
   return `<div class="scroll"><table><thead><tr><td></td>${heads}</tr></thead><tbody>${lines.join('')}</tbody></table></div>`;

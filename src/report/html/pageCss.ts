@@ -17,6 +17,7 @@ h1{font-size:clamp(1.2rem,.9rem + 1.2vw,1.75rem);line-height:1.32;margin:.4rem 0
 h2{font-size:1.1rem;margin:1.8rem 0 .4rem}
 figure{margin:0 -1rem 1rem}
 figure svg{display:block;width:100%;height:auto}
+body{overflow-wrap:break-word}
 .fraction{white-space:nowrap}
 .fraction>span{font-size:.72em}
 .fraction>span:first-child{vertical-align:.38em;line-height:0}
@@ -33,7 +34,8 @@ tbody th{font-weight:400;color:var(--quiet);min-width:9rem}
 td.untold{color:var(--quiet);font-style:italic}
 .swatch{display:inline-block;vertical-align:-.05em;margin-right:.4em}
 .hatched{background:repeating-linear-gradient(45deg,${cannotTellLook.ground} 0 4px,${cannotTellLook.stroke} 4px 6px)}
-.pictures img{width:min(280px,42vw);height:auto;display:block}
+.pictures img{width:auto;height:auto;max-width:min(280px,42vw);max-height:180px;display:block}
+.pictures tbody th{overflow-wrap:anywhere;min-width:8rem}
 .pictures tbody th{color:var(--ink);font-weight:650}
 .wipe{position:relative;overflow:hidden;touch-action:pan-y;margin:0 0 1.5rem}
 .wipe img{position:absolute;inset:0;width:100%;height:100%}
@@ -53,7 +55,7 @@ td.untold{color:var(--quiet);font-style:italic}
 .pictures,.pictures tbody,.pictures tr,.pictures th,.pictures td{display:block}
 .pictures tr{padding:.6rem 0;border-bottom:1px solid var(--rule)}
 .pictures th,.pictures td{border:0;padding:.15rem 0}
-.pictures img{width:100%}
+.pictures img{max-width:100%;max-height:260px}
 .pictures td::before{content:attr(data-head);display:block;color:var(--quiet);font-style:normal;font-size:.85em}}
 @media print{
 @page{margin:12mm}
@@ -61,18 +63,21 @@ body{font-size:10.5pt;-webkit-print-color-adjust:exact;print-color-adjust:exact}
 main{padding:0}
 .desk,.phone{display:none}.tablet{display:block}
 figure{margin:0 0 1rem}
-figure svg{max-height:165mm}
+figure svg{max-height:215mm}
+.pictures img{max-width:60mm;max-height:40mm}
 table{font-size:8.5pt;width:100%}
 thead th{white-space:normal}
 tbody th{min-width:0}
 .scroll{overflow:visible}
 .wipe{aspect-ratio:auto!important;overflow:visible}
-.wipe img{position:static;display:block;height:auto;margin-bottom:3mm}
+.wipe img{position:static;display:block;width:auto;max-width:100%;height:auto;max-height:120mm;margin-bottom:3mm}
+.wipe .wipe-before{display:none}
 .wipe .wipe-after{clip-path:none}
 .wipe-edge,.wipe input,.wipe-name{display:none}
 details::details-content{content-visibility:visible;block-size:auto;opacity:1}
 summary{list-style:none;padding:0;min-height:0}
 figure,tr,li{break-inside:avoid}
-h2{margin-top:1rem}
+h2{margin-top:1rem;break-after:avoid}
+h2+table,h2+*{break-before:avoid}
 }
 `.replaceAll('\n', '');

@@ -23,7 +23,7 @@ export interface ScorePage
  */
 export function scoreHtml(result: ScoreResult, page: ScorePage): string {
   const { title = 'Score of a glued panel', photoHref, distanceMm } = page;
-  const placed = placeSeams(result.seams);
+  const placed = placeSeams(result);
   const { headline, lines } = describeScore(result, page);
   const list = (items: readonly string[], tag: 'ol' | 'ul', className: string) =>
     items.length === 0

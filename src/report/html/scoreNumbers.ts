@@ -68,7 +68,9 @@ function rowsOfNumbers(units: LengthUnits): Row[] {
 function distanceOf({ visibility }: SeamResult, units: LengthUnits): string | null {
   if (visibility.v === null) return null;
   if (visibility.vanishesAtMm === null) return 'at no distance';
-  return viewingDistanceText(visibility.vanishesAtMm, units);
+  // The score looks no farther.
+  const far = visibility.vanishesAtMm < 20_000 ? '' : 'beyond ';
+  return `${far}${viewingDistanceText(visibility.vanishesAtMm, units)}`;
 }
 
 function fixed(value: number | null, places: number): string | null {

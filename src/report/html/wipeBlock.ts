@@ -14,7 +14,7 @@ export interface Wipe {
 
 /**
  * Before and after at the same place, parted by an edge that finger, mouse and arrow keys move.
- * On paper, and without script, both stand one under the other or half and half.
+ * Without script they stand half and half; on paper the one after stands alone.
  * Needs `withScript` on its `htmlPage`.
  */
 export function wipeBlock(wipe: Wipe): string {

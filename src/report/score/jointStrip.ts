@@ -11,6 +11,7 @@ import type { PlacedSeam } from '../words/placedSeam.js';
 import { placeText } from '../words/placeText.js';
 import { flaggedPlaces } from './flaggedPlaces.js';
 import { justVisibleLine } from './justVisibleLine.js';
+import { noneFoundWords } from './noneFoundWords.js';
 import type { ScoreFrame } from './scoreFrame.js';
 import { seamStretches } from './seamStretches.js';
 import { stepsOfV } from './stepsOfV.js';
@@ -48,10 +49,11 @@ export function jointStrip(
     return `<g transform="translate(${px(panel.x + x1Mm * scale)} ${px(baseY)}) scale(${way} 1)">${profile}</g>`;
   });
   const marks = worstMarks(seams, baseY, frame, units, theme);
+  const none = noneFoundWords(seams, baseY, frame, theme);
   const ground = stripGround(panel.width, steps, laneStepPx, theme);
   const svg = `<g transform="translate(${px(panel.x)} ${px(baseY)})">${ground}</g>${profiles.join('')}<g transform="translate(${px(panel.x)} ${px(baseY)})">${justVisibleLine(panel.width, laneStepPx, theme)}</g>`;
   const rowPx = marks.labels.length > 0 ? 1.5 * smallPx + 4 : 3;
-  return { piece: joinPieces([{ svg, labels: [] }, marks]), bottomPx: baseY + rowPx };
+  return { piece: joinPieces([{ svg, labels: [] }, none, marks]), bottomPx: baseY + rowPx };
 }
 
 /** A pointer up at each worst place and its distance from the left end beside it. */

@@ -39,7 +39,7 @@ export function scorePicture(result: ScoreResult, drawing: ScoreDrawing): ScoreP
   const wantedPx = Math.min(2400, Math.max(320, drawing.widthPx ?? 1160));
   const theme = themes[drawing.theme ?? 'bright'];
   const hatchId = `${drawing.idPrefix ?? 'score'}-hatch`;
-  const placed = placeSeams(result.seams);
+  const placed = placeSeams(result);
   const joints = rowsOf(placed, 'along', 6);
   const crosscuts = rowsOf(placed, 'across', wantedPx < 560 ? 2 : 4);
   const headline = headlineOfScore(result, drawing);

@@ -1,5 +1,7 @@
 import type { LayoutCut, RuleStep } from '../../core/results/layoutResult.js';
+import { formatInches } from '../../core/units/formatInches.js';
 import { formatMm } from '../../core/units/formatMm.js';
+import { mmPerInch } from '../../core/units/mmPerInch.js';
 import { bladeDiagram } from './bladeDiagram.js';
 import type { Block } from './block.js';
 import type { Mark } from './mark.js';
@@ -21,7 +23,7 @@ export function cutRow(
   style: SheetStyle,
 ): Block {
   const { bodyPx, smallPx, settingPx, widthPx } = style;
-  const columns = { number: 2.4 * bodyPx, setting: 7.4 * settingPx, blade: 6 * bodyPx };
+  const columns = { number: 3 * bodyPx, setting: 7.4 * settingPx, blade: 6 * bodyPx };
   const bladeX = columns.number + columns.setting;
   const wordsX = bladeX + columns.blade + bodyPx;
   const room = widthPx - wordsX;
@@ -83,12 +85,19 @@ function wordsOf(cut: LayoutCut, rule: RuleStep): string[] {
   const rounding =
     gained < 1e-6
       ? `the ${cut.keeps} keeps its full size`
-      : `rounding adds ${formatMm(gained, gained < 0.1 ? 3 : 2)} to the ${cut.keeps}`;
+      : `rounding adds ${gainedText(gained, rule)} to the ${cut.keeps}`;
   return [
     `The ${beyond.name} comes off`,
     `Kerf out of the ${payer}; ${rounding}.`,
     `Then ${isRip ? 'wide' : 'long'}: ${size(inner)}; ${size(beyond)}.`,
   ];
+}
+
+/** In the maker's own unit first. */
+function gainedText(mm: number, rule: RuleStep): string {
+  const inMm = formatMm(mm, mm < 0.1 ? 3 : 2);
+  if (rule.style === 'metric') return inMm;
+  return mm < mmPerInch / 128 ? `less than 1/64 in` : `${formatInches(mm, 64)} (${inMm})`;
 }
 
 function numberBadge(n: number, x: number, bodyPx: number): Mark[] {

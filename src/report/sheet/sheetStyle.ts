@@ -10,12 +10,12 @@ export interface SheetStyle {
   readonly settingPx: number;
 }
 
-/** Style at a scale; 1 gives settings of 19 pt and words of 9.4 pt. */
+/** Style at a scale; 1 gives settings of 23 pt and words of 9.4 pt. */
 export function sheetStyle(widthPx: number, scale: number): SheetStyle {
   return {
     widthPx,
     bodyPx: 12.5 * scale,
     smallPx: 11.5 * scale,
-    settingPx: 25 * Math.min(scale, 1.1),
+    settingPx: 31 * Math.min(scale, 1.1),
   };
 }

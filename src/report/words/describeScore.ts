@@ -20,9 +20,6 @@ export interface ScoreWords {
 export function describeScore(result: ScoreResult, units: LengthUnits): ScoreWords {
   return {
     headline: headlineOfScore(result, units),
-    lines: [
-      ...placeSeams(result.seams).map((placed) => describeSeam(placed, units)),
-      ...result.notes,
-    ],
+    lines: [...placeSeams(result).map((placed) => describeSeam(placed, units)), ...result.notes],
   };
 }

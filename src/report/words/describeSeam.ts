@@ -9,10 +9,11 @@ import { reasonFor } from './reasonFor.js';
 import { worstPlaceText } from './worstPlaceText.js';
 
 /**
- * One joint in two or three sentences: where it is, how it looks, what it lost.
- * `Upper joint, 4 1/8 in from the top: disappears. 1/8 in lost, give or take 1/64 in.`
+ * One joint in two or three sentences: where it is, how it looks, what it lost, and what the photo
+ * could not tell. `Upper joint, 4 1/8 in from the top: disappears. 1/8 in lost, give or take 1/64 in.`
+ * @param withUntold also say what could not be told, and why; default true
  */
-export function describeSeam(placed: PlacedSeam, units: LengthUnits): string {
+export function describeSeam(placed: PlacedSeam, units: LengthUnits, withUntold = true): string {
   const { seam, runs, name } = placed;
   const { line, visibility } = seam;
   const fromMm = runs === 'along' ? (line.y1Mm + line.y2Mm) / 2 : (line.x1Mm + line.x2Mm) / 2;
@@ -21,7 +22,8 @@ export function describeSeam(placed: PlacedSeam, units: LengthUnits): string {
   const shortName = name.replace(/ from the (top|left)$/, '');
   const head = `${shortName}, ${placeText(fromMm, units)} from the ${edge}${hand}`;
   const word = visibility.word ?? levelOfVisibility(visibility.v)?.word ?? null;
-  const sentences = [lostText(placed, units), ...untold(seam)].map(
+  const lost = lostText(placed, units);
+  const sentences = [...(lost ? [lost] : []), ...(withUntold ? untoldTexts(seam, !lost) : [])].map(
     (text) => `${capitalise(text)}.`,
   );
   if (word === null) {
@@ -38,14 +40,21 @@ function isSeen(word: string): boolean {
   return word !== 'disappears' && word !== 'only if told';
 }
 
-/** What else the photo did not give away, one sentence. */
-function untold({ visibility, grain, offset, notes }: SeamResult): string[] {
-  const missing: string[] = [];
-  if (grain.changeDeg === null) missing.push('how far the grain turns');
-  if (offset.mm === null) missing.push('how far the lines step');
-  if (missing.length === 0) return [];
-  // Said already where not even the visibility could be told.
-  const reason =
-    visibility.v === null ? '' : reasonFor(notes, /grain|angle|direction|line|cross|step|offset/i);
-  return [`cannot tell ${missing.join(' or ')}${reason ? `, because ${reason}` : ''}`];
+/** What the photo did not give away: a sentence for each reason, none told twice. */
+function untoldTexts({ visibility, grain, offset, notes }: SeamResult, noLoss: boolean): string[] {
+  const steps = /grain|angle|direction|line|cross|step|offset/i;
+  const missing = [
+    ...(noLoss ? [['how much width was lost', /\blost|width|slide|loss/i] as const] : []),
+    ...(grain.changeDeg === null ? [['how far the grain turns', steps] as const] : []),
+    ...(offset.mm === null ? [['how far the lines step', steps] as const] : []),
+  ];
+  const byReason = new Map<string, string[]>();
+  for (const [what, about] of missing) {
+    // Said already where not even the visibility could be told.
+    const reason = visibility.v === null ? '' : reasonFor(notes, about);
+    byReason.set(reason, [...(byReason.get(reason) ?? []), what]);
+  }
+  return [...byReason].map(
+    ([reason, what]) => `cannot tell ${what.join(' or ')}${reason ? `, because ${reason}` : ''}`,
+  );
 }

@@ -22,7 +22,7 @@ interface Group {
  * 6 1/2 ft, worst 14 3/8 in from the left, where the lines step 3/32 in.`
  */
 export function headlineOfScore(result: ScoreResult, units: LengthUnits): string {
-  const placed = placeSeams(result.seams);
+  const placed = placeSeams(result);
   if (placed.length === 0) return noneFound(result);
   const groups = groupByWord(placed);
   const worst = worstOf(placed);
@@ -38,13 +38,11 @@ function noneFound({ notes }: ScoreResult): string {
 }
 
 function countOfSeams(placed: readonly PlacedSeam[]): string {
-  const count = (runs: PlacedSeam['runs'], noun: string) => {
-    const many = placed.filter((one) => one.runs === runs).length;
+  const count = (noun: PlacedSeam['noun']) => {
+    const many = placed.filter((one) => one.noun === noun).length;
     return many === 0 ? '' : `${countWord(many)} ${noun}${many === 1 ? '' : 's'}`;
   };
-  return capitalise(
-    joinWords([count('along', 'joint'), count('across', 'crosscut')].filter(Boolean)),
-  );
+  return capitalise(joinWords([count('joint'), count('crosscut')].filter(Boolean)));
 }
 
 /** Quiet groups first, the loudest last, and what cannot be told after that. */
@@ -117,5 +115,5 @@ function countedClauses(groups: Group[], worst: PlacedSeam | null, units: Length
   if (!worst) return joinWords(counts);
   const where = worstPlaceText(worst, units);
   const clause = visibilityClause(wordOf(worst)!, false);
-  return `${joinWords(counts)}. The plainest, the ${worst.name}, ${clause}${where ? ` ${where}` : ''}`;
+  return `${joinWords(counts)}. The most visible, the ${worst.name}, ${clause}${where ? ` ${where}` : ''}`;
 }

@@ -1,14 +1,13 @@
 import type { SeamResult } from '../../core/results/scoreResult.js';
 import type { LengthUnits } from './lengthUnits.js';
 import type { PlacedSeam } from './placedSeam.js';
-import { reasonFor } from './reasonFor.js';
 import { smallLengthText } from './smallLengthText.js';
 
 /**
  * How much width the joint lost and how far its pieces slid, or both readings where the photo
- * allows more than one: `6 mm lost, or 4 mm and a slide of 12 mm`.
+ * allows more than one: `6 mm lost, or 4 mm and a slide of 12 mm`; null where it cannot be told.
  */
-export function lostText({ seam, runs }: PlacedSeam, units: LengthUnits): string {
+export function lostText({ seam, runs }: PlacedSeam, units: LengthUnits): string | null {
   const { mm, seMm } = seam.lost;
   const small = (value: number) => smallLengthText(value, units);
   const readings = readingsOf(seam);
@@ -19,10 +18,7 @@ export function lostText({ seam, runs }: PlacedSeam, units: LengthUnits): string
     const start = `${small(first!.mm)} lost${slid(first!.slideMm)}`;
     return [start, ...others.map((one) => `or ${small(one.mm)}${slid(one.slideMm)}`)].join(', ');
   }
-  if (mm === null) {
-    const reason = reasonFor(seam.notes, /\blost|width|slide|loss/i);
-    return `cannot tell how much width was lost${reason ? `, because ${reason}` : ''}`;
-  }
+  if (mm === null) return null;
   const within = seMm === null ? '' : `give or take ${small(seMm)}`;
   const slide = slideText(seam, runs, units);
   if (Math.abs(mm) <= Math.max(0.2, 2 * (seMm ?? 0))) {

@@ -1,5 +1,7 @@
-import type { SeamResult } from '../../core/results/scoreResult.js';
+import type { ScoreResult, SeamResult } from '../../core/results/scoreResult.js';
+import { grainRunsUp } from './grainRunsUp.js';
 import { ordinalWord } from './ordinalWord.js';
+import { pieceWords } from './pieceWords.js';
 import type { PlacedSeam } from './placedSeam.js';
 
 interface Spanned {
@@ -10,18 +12,23 @@ interface Spanned {
   readonly toMm: number;
 }
 
+/** A lone piece shorter than this share of the panel is called by the end that it reaches. */
+const lone = 2 / 3;
+
 /**
- * Names the seams by where they lie: joints run along the panel (upper, lower), crosscuts across
- * it (left, right). Pieces of one line, as beside an opening, are told apart by their end.
- * @returns joints from the top down, then crosscuts from the left
+ * Names the seams by where they lie: those along the panel from the top down (upper, lower), those
+ * across it from the left. Pieces of one line, as beside an opening, are told apart by where they
+ * lie on it, so that the words hold whatever was not found.
+ * @returns those along from the top down, then those across from the left
  */
-export function placeSeams(seams: readonly SeamResult[]): PlacedSeam[] {
+export function placeSeams({ seams, panel }: Pick<ScoreResult, 'seams' | 'panel'>): PlacedSeam[] {
   const along = rowsOf(seams.filter(runsAlong).map((seam) => spanOf(seam, 'along')));
   const across = rowsOf(seams.filter((seam) => !runsAlong(seam)).map((s) => spanOf(s, 'across')));
-  return [...nameRows(along, 'along'), ...nameRows(across, 'across')].map((placed, index) => ({
-    ...placed,
-    number: index + 1,
-  }));
+  const isUp = grainRunsUp(seams);
+  return [
+    ...nameRows(along, 'along', panel.widthMm, !isUp),
+    ...nameRows(across, 'across', panel.heightMm, isUp),
+  ].map((placed, index) => ({ ...placed, number: index + 1 }));
 }
 
 function runsAlong({ line }: SeamResult): boolean {
@@ -51,15 +58,24 @@ function rowsOf(spans: Spanned[]): Spanned[][] {
   return rows.map((row) => row.sort((a, b) => a.fromMm - b.fromMm));
 }
 
-function nameRows(rows: Spanned[][], runs: PlacedSeam['runs']): Omit<PlacedSeam, 'number'>[] {
-  const noun = runs === 'along' ? 'joint' : 'crosscut';
+function nameRows(
+  rows: Spanned[][],
+  runs: PlacedSeam['runs'],
+  roomMm: number,
+  isJoint: boolean,
+): Omit<PlacedSeam, 'number'>[] {
+  const noun = isJoint ? 'joint' : 'crosscut';
   const rowEnds = runs === 'along' ? (['upper', 'lower'] as const) : (['left', 'right'] as const);
   const pieceEnds = runs === 'along' ? (['left', 'right'] as const) : (['upper', 'lower'] as const);
   const start = runs === 'along' ? 'from the top' : 'from the left';
-  return rows.flatMap((row, rowIndex) =>
-    row.map(({ seam }, pieceIndex) => {
-      const rowWord = placeWord(rowIndex, rows.length, rowEnds);
-      const pieceWord = placeWord(pieceIndex, row.length, pieceEnds);
+  // A crosscut ends at the joints beside it: alone in its line it needs no further word.
+  const areTold = (row: Spanned[]) =>
+    rows.some((each) => each.length > 1) || (isJoint && isOneEnds(row[0]!, roomMm));
+  return rows.flatMap((row, rowIndex) => {
+    const rowWord = placeWord(rowIndex, rows.length, rowEnds);
+    const pieces = areTold(row) ? pieceWords(row, roomMm, pieceEnds) : [];
+    return row.map(({ seam }, pieceIndex) => {
+      const pieceWord = pieces[pieceIndex] ?? '';
       // "upper left", never "left upper", whichever of the two names the row.
       const words = runs === 'along' ? [rowWord, pieceWord] : [pieceWord, rowWord];
       const adjective = words.filter(Boolean).join(' ');
@@ -67,12 +83,19 @@ function nameRows(rows: Spanned[][], runs: PlacedSeam['runs']): Omit<PlacedSeam,
       return {
         seam,
         runs,
+        noun,
         row: rowIndex,
         adjective,
         name: `${adjective} ${noun}${counted}`.trim(),
-      };
-    }),
-  );
+      } as const;
+    });
+  });
+}
+
+/** Runs from one end of the panel, and stops well before the other. */
+function isOneEnds(piece: Spanned, roomMm: number): boolean {
+  const word = pieceWords([piece], roomMm, ['start', 'end'])[0]!;
+  return /start|end/.test(word) && piece.toMm - piece.fromMm < lone * roomMm;
 }
 
 function placeWord(index: number, count: number, ends: readonly [string, string]): string {

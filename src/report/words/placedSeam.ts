@@ -6,6 +6,8 @@ export interface PlacedSeam {
   /** Counted down the panel, then across it, from 1: the number on the picture. */
   readonly number: number;
   readonly runs: 'along' | 'across';
+  /** A joint runs with the grain, a crosscut across it, whichever way the panel lies. */
+  readonly noun: 'joint' | 'crosscut';
   /** Seams that share a line (left and right of an opening) share a row. */
   readonly row: number;
   /** `upper`, `left`, `third`; empty when there is only one. */

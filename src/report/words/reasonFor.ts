@@ -5,7 +5,9 @@
  * @returns the note's first sentence without its capital and full stop, or "" when there is none
  */
 export function reasonFor(notes: readonly string[], about?: RegExp): string {
-  const note = about ? notes.find((text) => about.test(text)) : notes[0];
+  // What is meant to be seen explains nothing that is missing.
+  const reasons = notes.filter((text) => !/open gap or a reveal/.test(text));
+  const note = about ? reasons.find((text) => about.test(text)) : reasons[0];
   if (!note) return '';
   const sentence = note
     .trim()

@@ -43,6 +43,11 @@ describe('air', () => {
     });
   });
 
+  it('read the same in words', () => {
+    for (const text of ['35% at 70F', '35%, 70F', '35 % @ 70 F'])
+      expect(parseClimate(text)).toEqual(parseClimate('35%@70F'));
+  });
+
   it.each(['35%', '35@70F', '35%@70', '120%@70F', '@', '35%@70F@1'])("refuses '%s'", (text) => {
     expect(() => parseClimate(text)).toThrow(SeamgrainError);
   });

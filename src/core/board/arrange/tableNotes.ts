@@ -1,3 +1,5 @@
+import { labPlanes } from '../../colour/labPlanes.js';
+import { standingGrainNotes } from '../../grain/standingGrainNotes.js';
 import type { ArrangeOptions } from './arrangeOptions.js';
 import type { BoardPhotos } from './boardPhotos.js';
 
@@ -9,7 +11,10 @@ const leastWidthForFigureMm = 15;
 /** What the boards' photos as a whole could not tell, in the user's words. */
 export function tableNotes(boards: readonly BoardPhotos[], options: ArrangeOptions): string[] {
   const photos = boards.flatMap(({ faceA, faceB }) => (faceB ? [faceA, faceB] : [faceA]));
-  const notes = photos.flatMap(({ photo, name }) => photo.notes.map((note) => `${name}: ${note}`));
+  const notes = photos.flatMap(({ photo, name }) => [
+    ...photo.notes.map((note) => `${name}: ${note}`),
+    ...standing(photo).map((note) => `${name}: ${note}`),
+  ]);
   if (photos.some(({ photo }) => photo.pxPerMm < leastPxPerMm)) {
     notes.push('A photo has less than 3 px/mm: fine grain cannot be judged.');
   }
@@ -34,4 +39,9 @@ export function tableNotes(boards: readonly BoardPhotos[], options: ArrangeOptio
       : 'Colour steps were left out; judge the colour of neighbours by eye.',
   );
   return notes;
+}
+
+function standing({ image, pxPerMm }: BoardPhotos['faceA']['photo']): string[] {
+  const { lightness } = labPlanes(image, Math.max(1, Math.round(pxPerMm)));
+  return standingGrainNotes(lightness, 'edges');
 }

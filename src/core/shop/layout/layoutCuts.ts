@@ -67,6 +67,7 @@ function noteWords(step: SawStep, setting: RuleSetting): string {
 function errorWords(step: SawStep, { errorMm }: RuleSetting): string {
   const size = Math.abs(errorMm);
   if (size < 1e-6) return 'On the mark.';
-  const gained = size < 0.2 ? formatMm(size, 3) : `${formatMm(size, 2)}, ${formatInches(size, 64)}`;
+  const gained =
+    size < 0.2 ? formatMm(size, 3) : `${formatInches(size, 64)} (${formatMm(size, 2)})`;
   return `Rounded: the ${step.keeps} gains ${gained}, the other side pays.`;
 }

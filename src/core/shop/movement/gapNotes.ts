@@ -35,20 +35,20 @@ export function gapNotes(input: GapInput, facts: GapFacts): string[] {
   }
   if (input.rings?.kind === 'class' || !input.rings) {
     notes.push(
-      'Cut classes by ring angle as in Architectural Woodwork Standards (2009): flatsawn 0 to 30, rift 30 to 60, quartered 60 to 90 degrees. Flatsawn is taken at 0, rift at 45, quartered at 90; coefficientRange shows the class.',
+      'Cut classes by ring angle as in Architectural Woodwork Standards (2009): flatsawn 0 to 30, rift 30 to 60, quartered 60 to 90 degrees. Flatsawn is taken at 0, rift at 45, quartered at 90; the give or take spans the class.',
     );
   }
   notes.push(...humidityNotes(input));
   if (input.surround?.kind === 'solid') {
     notes.push(
-      `The opening moves with its panel; what is left is the difference. ${formatMm(lagMm, 2)} is added because a front follows the air faster than the panel round it, by about 1 % [common practice, no published source].`,
+      `The opening moves with its panel; what is left is the difference. ${formatMm(lagMm, 2)} is added because a front follows the air faster than the panel round it, by about 1 % (common practice, no published source).`,
     );
     if (relativeMm < 0 && changeMm >= 0) {
       notes.push('The opening grows more than the front does: the front binds in the dry season.');
     }
   } else if (changeMm < 0) {
     notes.push(
-      'The front is at its widest as fitted: it may be fitted close, and gapMm opens later.',
+      'The front is at its widest as fitted: it may be fitted close, and the gap opens later.',
     );
   }
   return notes;

@@ -1,9 +1,9 @@
 import type { GapResult } from '../../results/gapResult.js';
 
 const reasons = {
-  top: 'A drawer front rests on its lower edge, so all of its swelling goes up [common practice].',
-  bottom: 'A front held at its upper edge swells down [common practice].',
-  split: 'A front held at its middle swells both ways [common practice].',
+  top: 'A drawer front rests on its lower edge, so all of its swelling goes up (common practice).',
+  bottom: 'A front held at its upper edge swells down (common practice).',
+  split: 'A front held at its middle swells both ways (common practice).',
 } as const;
 
 /** Shares the fitted gap between top and bottom; the reveal stays on both sides when split. */
