@@ -1,3 +1,4 @@
+import { asFigure } from '../seam/asFigure.js';
 import type { LineMeasures } from '../seam/lineMeasures.js';
 import { keptWindows, ownDistancesMm } from '../seam/ownLines.js';
 import type { SeamReach } from '../seam/seamReach.js';
@@ -42,7 +43,7 @@ export function cutLines(
     const known = beside.get(key);
     if (known) return known;
     const eta = besideMm(a, b, awayMm);
-    const sums = lineSums(rows.beside(a, b, awayMm), distanceMm, (at) => keep(at, eta));
+    const sums = lineSums(asFigure(rows.beside(a, b, awayMm)), distanceMm, (at) => keep(at, eta));
     beside.set(key, sums);
     return sums;
   };
@@ -80,7 +81,9 @@ export function cutLines(
     },
     ownMeasured: (a, b, reach) =>
       awayOf(reach)
-        .map((mm) => keptWindows(rows.beside(a, b, mm), (at) => keep(at, besideMm(a, b, mm))))
+        .map((mm) =>
+          keptWindows(asFigure(rows.beside(a, b, mm)), (at) => keep(at, besideMm(a, b, mm))),
+        )
         .filter((line) => line !== null),
   };
 }

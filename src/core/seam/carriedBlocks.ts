@@ -16,6 +16,11 @@ const carryMm = 5;
 /** A side of fewer blocks than this is all there is to read. */
 const leastBlocks = 5;
 
+/** Gradient products of the ring lines, and the energy (Jxx + Jyy) that pores and fibre had with them. */
+export interface CarriedBlocks extends BlockTensor {
+  readonly uncarried: Float32Array;
+}
+
 /**
  * Gradient products of the ring lines of one board, free of pores and fibre: a first direction,
  * the picture averaged along it, products of that. Done for each side of a seam by itself, so
@@ -23,14 +28,16 @@ const leastBlocks = 5;
  *
  * @param wood one side's log luminance. @param pxPerMm its scale.
  */
-export function carriedBlocks(wood: Plane, pxPerMm: number): BlockTensor {
+export function carriedBlocks(wood: Plane, pxPerMm: number): CarriedBlocks {
   const factor = Math.max(1, Math.round(pxPerMm / grainPxPerMm));
   const source = factor > 1 ? averageDown(wood, factor) : wood;
   const scale = pxPerMm / factor;
   const blockPx = Math.max(1, Math.round(scale));
   const first = capEnergy(blockTensor(source, firstSlopeMm * scale, blockPx, scale));
+  const uncarried = first.jxx.map((xx, i) => xx + first.jyy[i]);
   const lines = carryAlongGrain(source, directions(first, blockPx), carryMm * scale);
-  return capEnergy(blockTensor(lines, Math.max(0.7, slopeMm * scale), blockPx, scale));
+  const carried = capEnergy(blockTensor(lines, Math.max(0.7, slopeMm * scale), blockPx, scale));
+  return { ...carried, uncarried };
 }
 
 /** Rows that a side must be a whole multiple of, so that blocks end at the seam, px. */

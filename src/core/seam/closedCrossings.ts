@@ -1,5 +1,5 @@
-import type { BlockTensor } from '../grain/blockTensor.js';
 import type { LineMm } from '../results/scoreResult.js';
+import type { CarriedBlocks } from './carriedBlocks.js';
 import { crossedAt } from './crossedAt.js';
 import { type DarkSpan, darkSpans } from './darkSpans.js';
 import type { SeamFrame } from './seamFrame.js';
@@ -37,9 +37,10 @@ function crossings(frame: SeamFrame, others: readonly LineMm[]): number[] {
 }
 
 /** Painted columns have no grain: their gradient products count nothing. */
-function unread(blocks: BlockTensor, reachAMm: number, sides: Sides): BlockTensor {
+function unread(blocks: CarriedBlocks, reachAMm: number, sides: Sides): CarriedBlocks {
   for (const { row, from, to } of darkRuns(blocks, 1 / blocks.stepMm, reachAMm, sides)) {
-    for (const plane of [blocks.jxx, blocks.jxy, blocks.jyy]) plane.fill(0, row + from, row + to);
+    for (const plane of [blocks.jxx, blocks.jxy, blocks.jyy, blocks.uncarried])
+      plane.fill(0, row + from, row + to);
   }
   return blocks;
 }

@@ -18,11 +18,16 @@ export interface WindowMeasures {
   readonly angleSeRad: number;
   /** B less A as far as it lasts however deep the wood is looked at, rad. */
   readonly turnRad: number;
+  /** A turn below this may be an error of the reading, rad: two standard errors. */
+  readonly doubtRad: number;
   readonly bands: readonly BandPair[];
   /** Step of colour for a band width, by its index in `colourBandsMm`. */
   readonly colourStep: (band: number) => ColourStep;
   readonly ridge: GlueRidge;
 }
+
+/** Standard errors that a turn must be beyond to be one. */
+const errorsOfDoubt = 2;
 
 /** All that is read along one line, seam or not. */
 export interface LineMeasures {
@@ -81,11 +86,13 @@ export function jointMeasures(
     const i =
       Math.min(fieldA.angleRad.length, fieldB.angleRad.length, 1 + atMm / fieldA.stepMm) - 1;
     const n = Math.min(u.length - 1, (atMm / profileA.stepMm) | 0);
+    const angleSeRad = Math.hypot(fieldA.angleSeRad[i | 0], fieldB.angleSeRad[i | 0]);
     return {
       atMm,
       angleARad: fieldA.angleRad[i | 0],
       angleBRad: fieldB.angleRad[i | 0],
-      angleSeRad: Math.hypot(fieldA.angleSeRad[i | 0], fieldB.angleSeRad[i | 0]),
+      angleSeRad,
+      doubtRad: errorsOfDoubt * angleSeRad,
       turnRad: lastingTurnRad(fieldA, fieldB, i | 0),
       bands: bandsAt(u[n]),
       colourStep: (band: number) => stepOf(k, band),

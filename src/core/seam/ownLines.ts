@@ -1,3 +1,4 @@
+import { asFigure } from './asFigure.js';
 import { type LineMeasures, lineMeasures, type WindowMeasures } from './lineMeasures.js';
 import type { SeamReach } from './seamReach.js';
 import type { SeamWood } from './seamWood.js';
@@ -23,7 +24,7 @@ export function ownLines(
 ): LineMeasures[] {
   const { a, b } = ownDistancesMm(reach);
   return [...a.map((d) => -d), ...b]
-    .map((eta) => keptWindows(lineMeasures(wood, eta, windowMm), keep))
+    .map((eta) => keptWindows(asFigure(lineMeasures(wood, eta, windowMm)), keep))
     .filter((line): line is LineMeasures => line !== null);
 }
 

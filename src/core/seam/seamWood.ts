@@ -1,7 +1,6 @@
 import type { LabPlanes } from '../colour/labPlanes.js';
-import type { BlockTensor } from '../grain/blockTensor.js';
 import type { Plane } from '../image/plane.js';
-import { blockRowsPx, carriedBlocks } from './carriedBlocks.js';
+import { blockRowsPx, type CarriedBlocks, carriedBlocks } from './carriedBlocks.js';
 import type { SeamFrame } from './seamFrame.js';
 import { type SeamStrip, seamStrip } from './seamStrip.js';
 
@@ -17,7 +16,7 @@ export interface PanelPlanes {
 export interface SeamWood {
   readonly frame: SeamFrame;
   readonly strip: SeamStrip;
-  readonly blocks: BlockTensor;
+  readonly blocks: CarriedBlocks;
   readonly lab: readonly [SeamStrip, SeamStrip, SeamStrip];
 }
 
@@ -47,12 +46,12 @@ export function seamWood(
 }
 
 /** Each side's own gradient products, one above the other. */
-export function sideBlocks({ plane, pxPerMm, reachAMm }: SeamStrip): BlockTensor {
+export function sideBlocks({ plane, pxPerMm, reachAMm }: SeamStrip): CarriedBlocks {
   const seamRow = Math.round(reachAMm * pxPerMm);
   const sides = [rowsOf(plane, 0, seamRow), rowsOf(plane, seamRow, plane.height)]
     .filter((side) => side.height >= blockRowsPx(pxPerMm))
     .map((side) => carriedBlocks(side, pxPerMm));
-  const joined = (pick: (side: BlockTensor) => Float32Array) => {
+  const joined = (pick: (side: CarriedBlocks) => Float32Array) => {
     const out = new Float32Array(sides.reduce((n, side) => n + pick(side).length, 0));
     let at = 0;
     for (const side of sides) {
@@ -68,6 +67,7 @@ export function sideBlocks({ plane, pxPerMm, reachAMm }: SeamStrip): BlockTensor
     jxx: joined((side) => side.jxx),
     jxy: joined((side) => side.jxy),
     jyy: joined((side) => side.jyy),
+    uncarried: joined((side) => side.uncarried),
   };
 }
 

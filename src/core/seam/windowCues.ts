@@ -91,7 +91,7 @@ function strongest(bands: readonly BandPair[], distanceMm: number): BandPair | n
 
 function directionOf(window: WindowMeasures, lines: BandPair, distanceMm: number): number {
   return directionCue({
-    changeRad: window.turnRad,
+    changeRad: Math.sqrt(Math.max(0, window.turnRad ** 2 - window.doubtRad ** 2)),
     contrast: (lines.amplitudeA + lines.amplitudeB) / 2,
     spacingMm: 1 / lines.frequencyPerMm,
     distanceMm,

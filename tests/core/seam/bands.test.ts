@@ -28,6 +28,7 @@ function stretch(
     angleBRad: angleRad,
     angleSeRad: 0.005,
     turnRad: 0,
+    doubtRad: 0,
     bands: bandAmplitudes(lines(spacing, amplitude), b, u, 50),
     colourStep: () => ({ deltaE: 0, alongDeltaE: 0, besideDeltaE: 0 }),
     ridge: { areaMm: 0, peak: 0 },
