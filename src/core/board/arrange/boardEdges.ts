@@ -6,8 +6,8 @@ import type { PanelPlanes, SeamWood } from '../../seam/seamWood.js';
 import type { ChannelSums } from '../../seam/visibilityFromSums.js';
 import type { ArrangeOptions } from './arrangeOptions.js';
 import type { LongEdge } from './boardWay.js';
-import { boardWood } from './boardWood.js';
 import { type EdgeSide, edgeSide } from './edgeSide.js';
+import { edgeWood } from './edgeWood.js';
 import type { FigureWindow } from './figure/figureWindows.js';
 import { insideWindows } from './figure/insideWindows.js';
 import { lineChannelSums } from './lineChannelSums.js';
@@ -44,10 +44,11 @@ export function boardEdges(
   const { widthMm, heightMm } = photo;
   const { jointMm } = options;
   const reachMm = heightMm - 2 * jointMm;
-  const wood = boardWood(planes, widthMm, jointMm, heightMm - jointMm, mostReachMm);
+  const beside = (yMm: number, side: -1 | 1) =>
+    edgeWood(planes, yMm, widthMm, side, Math.min(mostReachMm, reachMm));
   return {
-    top: boardEdge(wood.top, 1, reachMm, options),
-    bottom: boardEdge(wood.bottom, -1, reachMm, options),
+    top: boardEdge(beside(jointMm, 1), 1, reachMm, options),
+    bottom: boardEdge(beside(heightMm - jointMm, -1), -1, reachMm, options),
   };
 }
 
@@ -69,16 +70,12 @@ function boardEdge(
     ...(side < 0 ? { above: read, below: turned } : { above: turned, below: read }),
     own: own.map((line) => lineChannelSums(line.windows, distanceMm, useColour)),
     inside: insideWindows(wood, side, Math.min(mostReachMm, reachMm), lostMm),
-    colour: meanColour(wood, side),
+    colour: meanColour(wood),
   };
 }
 
-function meanColour({ lab }: SeamWood, side: -1 | 1): Lab {
-  const mean = ({ plane: { width, height, data }, pxPerMm }: SeamStrip) => {
-    const rows = Math.min(height, Math.round(mostReachMm * pxPerMm));
-    const beside =
-      side < 0 ? data.subarray((height - rows) * width) : data.subarray(0, rows * width);
-    return beside.reduce((sum, v) => sum + v, 0) / Math.max(1, beside.length);
-  };
+function meanColour({ lab }: SeamWood): Lab {
+  const mean = ({ plane: { data } }: SeamStrip) =>
+    data.reduce((sum, v) => sum + v, 0) / Math.max(1, data.length);
   return [mean(lab[0]), mean(lab[1]), mean(lab[2])];
 }
