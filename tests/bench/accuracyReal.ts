@@ -2,18 +2,15 @@ import { existsSync } from 'node:fs';
 import { join } from 'node:path';
 import sharp from 'sharp';
 import type { RgbImage } from '../../src/core/image/rgbImage.js';
-import { defaultScoreOptions } from '../../src/core/pipeline/scoreOptions.js';
-import { scorePanel } from '../../src/core/pipeline/scorePanel.js';
 import { createRandom } from '../../src/core/random/createRandom.js';
 import { findSeams } from '../../src/core/seam/find/findSeams.js';
 import { panelPlanes } from '../../src/core/seam/panelPlanes.js';
-import { bootstrap, sharePercent } from './accuracyIntervals.js';
+import { sharePercent } from './accuracyIntervals.js';
 import { photoOf } from './accuracyPanels.js';
+import { realPxPerMm as pxPerMm, realCutRows } from './accuracyRealCuts.js';
 import { type AccuracyRow, accuracyRow } from './accuracyRow.js';
 import { fetchDebianFile } from './fetchDebianFile.js';
 
-/** The photos' scale is not known; 4 px/mm is an assumption. */
-const pxPerMm = 4;
 const section = 'Real photographs, 4 px/mm assumed';
 
 const shared = process.env.SEAMGRAIN_PHOTOS ?? join('..', 'shared', 'photos');
@@ -75,8 +72,8 @@ export async function accuracyReal(places: number) {
       notes.push(`Not measured: ${file} is absent (it comes from ${from}).`);
       continue;
     }
-    const image = withoutRows(await load(file, upright), 0, clearOfPx);
-    rows.push(...cutRows(file.split('/').pop() ?? file, image, places));
+    const image = await load(file, upright, clearOfPx);
+    rows.push(...realCutRows(section, file.split('/').pop() ?? file, image, places));
   }
   for (const { file, upright, joints } of jointed) {
     if (!existsSync(file)) {
@@ -111,79 +108,13 @@ export async function accuracyReal(places: number) {
   return { rows, notes };
 }
 
-function cutRows(name: string, image: RgbImage, places: number): AccuracyRow[] {
-  const v: { readonly cut: boolean; readonly v: number }[] = [];
-  let found = 0;
-  for (let i = 0; i < places; i++) {
-    // Strips of 11, 12, 13 ... px: the JPEG grid of 8 px never lines up twice the same way.
-    const strip = 11 + (i % 6);
-    const y = Math.round(image.height * (0.25 + (0.5 * (i + 0.5)) / places));
-    const cut = photoOf(withoutRows(image, y, strip), pxPerMm);
-    v.push(
-      { cut: true, v: placedV(cut, y) },
-      { cut: false, v: placedV(photoOf(image, pxPerMm), y) },
-    );
-    const lines = findSeams(panelPlanes(cut), createRandom(1));
-    if (
-      lines.some(
-        ({ kind, line }) =>
-          kind === 'rip' && Math.abs((line.y1Mm + line.y2Mm) / 2 - y / pxPerMm) <= 1,
-      )
-    ) {
-      found++;
-    }
-  }
-  const falseSeams = findSeams(panelPlanes(photoOf(image, pxPerMm)), createRandom(1)).length;
-  const pairs = Array.from({ length: places }, (_, i) => v.slice(2 * i, 2 * i + 2));
-  return [
-    accuracyRow(section, `${name}: V of cut against sham, AUC`, places, bootstrap(pairs, auc), 2, {
-      least: 0.9,
-    }),
-    accuracyRow(
-      section,
-      `${name}: cut found within 1 mm, %`,
-      places,
-      sharePercent(found, places),
-      0,
-    ),
-    accuracyRow(
-      section,
-      `${name}: false seams in the uncut photo, number`,
-      1,
-      { value: falseSeams, low: Number.NaN, high: Number.NaN },
-      0,
-      { most: 0 },
-    ),
-  ];
-}
-
-function auc(values: readonly { readonly cut: boolean; readonly v: number }[]): number {
-  const cut = values.filter((x) => x.cut);
-  const sham = values.filter((x) => !x.cut);
-  let sum = 0;
-  for (const a of cut) for (const b of sham) sum += a.v > b.v ? 1 : a.v === b.v ? 0.5 : 0;
-  return sum / (cut.length * sham.length);
-}
-
-function placedV(photo: ReturnType<typeof photoOf>, y: number): number {
-  const line = { x1Mm: 0, x2Mm: photo.widthMm, y1Mm: y / pxPerMm, y2Mm: y / pxPerMm };
-  const options = { ...defaultScoreOptions, find: false, placedSeams: [line] };
-  return scorePanel(photo, options).seams[0].visibility.v ?? 0;
-}
-
-function withoutRows({ width, height, data }: RgbImage, y: number, rows: number): RgbImage {
-  const kept = new Uint8Array(3 * width * (height - rows));
-  kept.set(data.subarray(0, 3 * width * y));
-  kept.set(data.subarray(3 * width * (y + rows)), 3 * width * y);
-  return { width, height: height - rows, data: kept };
-}
-
-async function load(file: string, upright: boolean): Promise<RgbImage> {
+async function load(file: string, upright: boolean, clearOfPx = 0): Promise<RgbImage> {
   const turned = upright ? sharp(file).rotate(90) : sharp(file);
   const { data, info } = await turned
     .flatten()
     .toColourspace('srgb')
     .raw()
     .toBuffer({ resolveWithObject: true });
-  return { width: info.width, height: info.height, data };
+  const { width, height } = info;
+  return { width, height: height - clearOfPx, data: data.subarray(3 * width * clearOfPx) };
 }

@@ -45,7 +45,8 @@ export function grainField(logLuminance: Plane, pxPerMm: number): GrainField {
   const scale = pxPerMm / factor;
   let lines = source;
   let blocks = blocksOf(source, scale, firstSlopeMm);
-  let smooth = smoothed(blocks, windowMm);
+  const uncarried = smoothed(blocks, windowMm);
+  let smooth = uncarried;
   for (let look = 0; look < looks; look++) {
     lines = carryAlongGrain(source, directions(smooth, scale), carryMm * scale);
     blocks = blocksOf(lines, scale, slopeMm);
@@ -56,7 +57,7 @@ export function grainField(logLuminance: Plane, pxPerMm: number): GrainField {
     height: blocks.height,
     stepMm: blocks.stepMm,
     angleRad: anglesOf(smooth),
-    angleSeRad: grainAngleSe(blocks, smooth, windowMm),
+    angleSeRad: grainAngleSe(blocks, smooth, uncarried, windowMm),
     coherence: coherences(smooth),
     lines,
     linesPxPerMm: scale,

@@ -24,6 +24,7 @@ interface Joint {
   readonly line: LineMm;
   readonly found: 'photo' | 'placed';
   readonly p: number | null;
+  readonly implied: boolean;
 }
 
 /** Windows of the boards' own lines this near to another joint are left out, mm. */
@@ -46,11 +47,16 @@ export function scorePanel(
   checkPlacedSeams(options.placedSeams, photo);
   progress?.(0.02, 'reading the panel');
   const planes = panelPlanes(photo);
-  const placed: Joint[] = options.placedSeams.map((line) => ({ line, found: 'placed', p: null }));
+  const placed: Joint[] = options.placedSeams.map((line) => ({
+    line,
+    found: 'placed',
+    p: null,
+    implied: false,
+  }));
   const found: Joint[] = options.find
     ? findSeams(planes, createRandom(options.seed), (f, what) => progress?.(0.05 + 0.6 * f, what))
         .filter(({ line }) => placed.every((joint) => !sameSeam(joint.line, line)))
-        .map(({ line, p }) => ({ line, found: 'photo', p }))
+        .map(({ line, p, implied = false }) => ({ line, found: 'photo', p, implied }))
     : [];
   const joints = [...placed, ...found].sort((a, b) => middle(a.line) - middle(b.line));
   const seams = joints.map((_, k) => {
@@ -78,7 +84,7 @@ function scoreJoint(
   k: number,
   options: ScoreOptions,
 ): SeamResult {
-  const { line, found, p } = joints[k];
+  const { line, found, p, implied } = joints[k];
   const others = joints.filter((_, i) => i !== k).map((joint) => joint.line);
   const frame = seamFrame(line);
   const reach = seamReach(frame, others, photo.widthMm, photo.heightMm);
@@ -100,7 +106,7 @@ function scoreJoint(
   const glueLine = seamGlueLine(plain.seam, plain.own);
   const measured = isOpenGap(glueLine) ? { ...read(closedGap(wood)), openGap: glueLine } : plain;
   const id = `joint ${k + 1}`;
-  return seamResult({ id, found, p, line, frame, ...measured }, options.distanceMm);
+  return seamResult({ id, found, p, implied, line, frame, ...measured }, options.distanceMm);
 }
 
 function panelPoint(frame: SeamFrame, atMm: number, etaMm: number): [number, number] {

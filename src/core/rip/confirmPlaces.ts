@@ -8,8 +8,8 @@ export type PlaceRow = readonly TriedPlacement[];
 
 /** Rows whose quick cost is within this factor of the best confirmed one may yet be the best. */
 const nearFactor = 2;
-/** Below this all joints disappear (V 0.5) and nothing is left to choose. */
-const leastCost = 0.125;
+/** Below this both rips' joints, two pieces each, disappear (V 0.5) and the readings err by as much. */
+const leastCost = 4 * 0.5 ** 3;
 /** Each row is two rips to read; more than this many take too long. */
 const mostRows = 6;
 

@@ -43,7 +43,13 @@ export function forecastRip(
   const line = { x1Mm: 0, y1Mm: atMm, x2Mm: widthMm, y2Mm: atMm };
   const told = seamResult(
     {
-      ...{ id: `rip ${yMm.toFixed(1)} mm from the top`, found: 'placed', p: null, line },
+      ...{
+        id: `rip ${yMm.toFixed(1)} mm from the top`,
+        found: 'placed',
+        p: null,
+        implied: false,
+        line,
+      },
       ...{ frame: seamFrame(line), seam: rip.measured(a, b, 0), own: rip.ownMeasured(a, b, reach) },
     },
     distanceMm,

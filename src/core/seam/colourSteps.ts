@@ -1,5 +1,7 @@
 import { ciede2000 } from '../colour/ciede2000.js';
+import type { Lab } from '../colour/lab.js';
 import { runningSums, sumWithin } from '../image/runningSums.js';
+import { figureColour } from './figureColour.js';
 import type { LineSide, SeamWood } from './seamWood.js';
 
 /** Widths of the bands compared, mm: half a degree at 0.3, 0.6, 1.2, 2.3 and 3.4 m. */
@@ -15,6 +17,13 @@ const alongStretches = 10;
 export interface Stretch {
   readonly fromMm: number;
   readonly toMm: number;
+}
+
+/** A step of colour, and its parts along and beside the boards' own figure (`figureColour`), CIEDE2000. */
+export interface ColourStep {
+  readonly deltaE: number;
+  readonly alongDeltaE: number;
+  readonly besideDeltaE: number;
 }
 
 /**
@@ -38,7 +47,7 @@ export function colourSteps(
   b: LineSide,
   stretches: readonly Stretch[],
   slideMm: number,
-): (stretch: number, band: number) => number {
+): (stretch: number, band: number) => ColourStep {
   const oneLine = a.wood === b.wood && a.etaMm === b.etaMm;
   const deepestMm = (side: -1 | 1) =>
     oneLine && a.etaMm * side < 0 ? Math.abs(a.etaMm) - clearMm : Number.POSITIVE_INFINITY;
@@ -47,7 +56,8 @@ export function colourSteps(
   const beside = stretches.map(
     ({ fromMm, toMm }) => fromMm >= slideMm && toMm - slideMm <= plane.width / pxPerMm + 1,
   );
-  const known = new Map<number, number[]>();
+  const figure = figureColour(a.wood, b.wood);
+  const known = new Map<number, ColourStep[]>();
   return (stretch, band) => {
     const steps =
       known.get(band) ??
@@ -55,36 +65,56 @@ export function colourSteps(
         bandMeans(a, -1, band, stretches, slideMm, deepestMm(-1)),
         bandMeans(b, 1, band, stretches, 0, deepestMm(1)),
         beside,
+        figure,
       );
     known.set(band, steps);
     return steps[stretch];
   };
 }
 
-/** Colour difference in every stretch, both sides averaged over the stretches about it that count. */
+/** The step in every stretch, both sides averaged over the stretches about it that count. */
 function stepsBetween(
-  above: readonly LabTriple[],
-  below: readonly LabTriple[],
+  above: readonly Lab[],
+  below: readonly Lab[],
   counts: readonly boolean[],
-): number[] {
+  figure: Lab,
+): ColourStep[] {
   const [sumsA, sumsB] = [steadySums(above, counts), steadySums(below, counts)];
   return counts.map((_, k) => {
-    const from = sumsA[Math.max(0, k - alongStretches)];
-    const to = sumsA[Math.min(counts.length, k + alongStretches + 1)];
-    if (to.count === from.count) return ciede2000(above[k], below[k]);
-    const fromB = sumsB[Math.max(0, k - alongStretches)];
-    const toB = sumsB[Math.min(counts.length, k + alongStretches + 1)];
-    return ciede2000(meanBetween(from, to), meanBetween(fromB, toB));
+    const from = Math.max(0, k - alongStretches);
+    const to = Math.min(counts.length, k + alongStretches + 1);
+    if (sumsA[to].count === sumsA[from].count) return partedStep(above[k], below[k], figure);
+    return partedStep(
+      meanBetween(sumsA[from], sumsA[to]),
+      meanBetween(sumsB[from], sumsB[to]),
+      figure,
+    );
   });
+}
+
+function partedStep(a: Lab, b: Lab, figure: Lab): ColourStep {
+  const step = b.map((x, c) => x - a[c]);
+  const part = step.reduce((sum, x, c) => sum + x * figure[c], 0);
+  const middle = a.map((x, c) => (x + b[c]) / 2);
+  const differing = (d: (c: number) => number) =>
+    ciede2000(
+      [middle[0] - d(0) / 2, middle[1] - d(1) / 2, middle[2] - d(2) / 2],
+      [middle[0] + d(0) / 2, middle[1] + d(1) / 2, middle[2] + d(2) / 2],
+    );
+  return {
+    deltaE: ciede2000(a, b),
+    alongDeltaE: differing((c) => part * figure[c]),
+    besideDeltaE: differing((c) => step[c] - part * figure[c]),
+  };
 }
 
 /** Colours summed over the stretches that count, up to one of them. */
 interface SteadySum {
   readonly count: number;
-  readonly lab: LabTriple;
+  readonly lab: Lab;
 }
 
-function steadySums(side: readonly LabTriple[], counts: readonly boolean[]): SteadySum[] {
+function steadySums(side: readonly Lab[], counts: readonly boolean[]): SteadySum[] {
   let sum: SteadySum = { count: 0, lab: [0, 0, 0] };
   const sums = [sum];
   side.forEach(([l, a, b], i) => {
@@ -95,12 +125,10 @@ function steadySums(side: readonly LabTriple[], counts: readonly boolean[]): Ste
   return sums;
 }
 
-function meanBetween(from: SteadySum, to: SteadySum): LabTriple {
+function meanBetween(from: SteadySum, to: SteadySum): Lab {
   const mean = (c: number) => (to.lab[c] - from.lab[c]) / (to.count - from.count);
   return [mean(0), mean(1), mean(2)];
 }
-
-type LabTriple = readonly [number, number, number];
 
 /** Mean L*, a*, b* of one band on one side, stretch by stretch. */
 function bandMeans(
@@ -110,7 +138,7 @@ function bandMeans(
   stretches: readonly Stretch[],
   slideMm: number,
   deepestMm: number,
-): LabTriple[] {
+): Lab[] {
   const { pxPerMm, reachAMm, plane } = wood.lab[0];
   const { width, height } = plane;
   const line = (etaMm + reachAMm) * pxPerMm - 0.5;

@@ -34,7 +34,7 @@ export function grainChange(seam: LineMeasures, own: readonly LineMeasures[]): G
     told.reduce((s, t) => s + (t - bias) ** 2, 0) / Math.max(1, told.length - 1),
   );
   const formal = Math.sqrt(1 / sure.reduce((s, w) => s + 1 / w.angleSeRad ** 2, 0));
-  const steps = seam.windows.map((w) => w.colourDeltaE(colourBand)).sort((a, b) => a - b);
+  const steps = seam.windows.map((w) => w.colourStep(colourBand).deltaE).sort((a, b) => a - b);
   return {
     angleARad: meanAngle(sure, 'angleARad'),
     angleBRad: meanAngle(sure, 'angleBRad'),

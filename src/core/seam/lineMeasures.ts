@@ -2,7 +2,7 @@ import { halfTurnRad } from '../geometry/halfTurnRad.js';
 import { acrossGrainCoordinate } from './acrossGrainCoordinate.js';
 import { type BandPair, bandReader } from './bandAmplitudes.js';
 import { type CarriedProfile, carriedProfile } from './carriedProfile.js';
-import { colourSteps } from './colourSteps.js';
+import { type ColourStep, colourSteps } from './colourSteps.js';
 import { type GlueRidge, glueRidge } from './glueRidge.js';
 import type { LineSide, SeamWood, SideReading } from './seamWood.js';
 import { defaultSideWindow, type SideField, sideField } from './sideField.js';
@@ -17,8 +17,8 @@ export interface WindowMeasures {
   /** B less A as far as it lasts however deep the wood is looked at, rad. */
   readonly turnRad: number;
   readonly bands: readonly BandPair[];
-  /** CIEDE2000 for a band width, by its index in `colourBandsMm`. */
-  readonly colourDeltaE: (band: number) => number;
+  /** Step of colour for a band width, by its index in `colourBandsMm`. */
+  readonly colourStep: (band: number) => ColourStep;
   readonly ridge: GlueRidge;
 }
 
@@ -85,7 +85,7 @@ export function jointMeasures(
       angleSeRad: Math.hypot(fieldA.angleSeRad[i | 0], fieldB.angleSeRad[i | 0]),
       turnRad: lastingTurnRad(fieldA, fieldB, i | 0),
       bands: bandsAt(u[n]),
-      colourDeltaE: (band: number) => stepOf(k, band),
+      colourStep: (band: number) => stepOf(k, band),
       ridge: seen ? glueRidge(a.wood.strip, a.etaMm, fromMm, toMm) : { areaMm: 0, peak: 0 },
     };
   });

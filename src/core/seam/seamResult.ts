@@ -18,6 +18,8 @@ export interface MeasuredSeam {
   readonly id: string;
   readonly found: 'photo' | 'placed';
   readonly p: number | null;
+  /** Not shown by the photo, but by the opening beside it and the joint at its other end. */
+  readonly implied: boolean;
   readonly line: LineMm;
   readonly frame: SeamFrame;
   readonly seam: LineMeasures;
@@ -34,6 +36,12 @@ export function seamResult(measured: MeasuredSeam, distanceMm: number): SeamResu
   const { id, found, p, line, frame, seam, own } = measured;
   const notes: string[] = [];
   const crossedMm = seam.u.at(-1) ?? 0;
+  if (measured.implied) {
+    notes.push(
+      'The photo does not show this joint. The opening was cut on its line, and the joint beyond the ' +
+        'opening shows, so the saw is taken to have gone through here too.',
+    );
+  }
   if (crossedMm < leastCrossedMm) {
     notes.push(
       'The grain runs along this joint: no grain lines cross it, so only colour and the glue line can tell it.',

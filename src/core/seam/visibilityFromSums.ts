@@ -5,7 +5,7 @@ import { bandFrequenciesPerMm } from './bandAmplitudes.js';
 import { aboveFigure, type CueSums, type OwnFigure, ownFigure } from './cueFigure.js';
 import type { CueStrengths } from './windowCues.js';
 
-/** One thing the eye may catch, masked by the same thing in the boards: a cue, or one octave of the break. */
+/** One thing the eye may catch, masked by the same thing in the boards: a cue, one octave of the break, or a part of the colour step. */
 export interface Channel {
   readonly cue: Cue;
   readonly strength: (window: CueStrengths) => number | null;
@@ -16,7 +16,11 @@ export const channels: readonly Channel[] = [
     cue: 'break' as const,
     strength: (w: CueStrengths) => w.breaks[k],
   })),
-  ...(['direction', 'spacing', 'colour', 'glueLine'] as const).map((cue) => ({
+  ...[0, 1].map((part) => ({
+    cue: 'colour' as const,
+    strength: (w: CueStrengths) => w.colours[part],
+  })),
+  ...(['direction', 'spacing', 'glueLine'] as const).map((cue) => ({
     cue,
     strength: (w: CueStrengths) => w[cue],
   })),
@@ -33,7 +37,8 @@ export interface PooledVisibility {
 
 /**
  * Visibility of a line, or of any part of one, from the sums of its channels; see
- * `seamVisibility` for what it means.
+ * `seamVisibility` for what it means. Where no lines cross there is none to break or turn: those
+ * stretches, which tell colour and glue line only, count as nothing seen in the other channels.
  *
  * @param seam along the joint. @param own along lines of the same boards with no joint.
  */
@@ -42,10 +47,12 @@ export function visibilityFromSums(
   own: readonly ChannelSums[],
 ): PooledVisibility {
   const figures = ownFigures(own);
+  const stretches = Math.max(...seam.map(({ count }) => count));
   return poolChannels(
     seam.map(({ count, cubes }, k) => {
       const figure = figures[k];
-      return figure && count > 0 ? aboveFigure(cubes / count, figure, 2) : null;
+      if (!figure || count === 0) return null;
+      return aboveFigure(cubes / count, figure, 2) * Math.cbrt(count / stretches);
     }),
   );
 }
@@ -62,11 +69,18 @@ export function ownFigures(own: readonly ChannelSums[]): (OwnFigure | null)[] {
   );
 }
 
-/** Channels of one cue pooled by cubes, then the cues. */
+/**
+ * Channels of one cue pooled, then the cues: octaves by cubes, as different things are; the two
+ * parts of a colour step by squares, as parts of one difference are.
+ */
 export function poolChannels(values: readonly (number | null)[]): PooledVisibility {
   const byCue: { [cue in Cue]?: number | null } = {};
   channels.forEach(({ cue }, k) => {
-    byCue[cue] = cubicSum([byCue[cue] ?? null, values[k]]);
+    const [sum, value] = [byCue[cue] ?? null, values[k]];
+    byCue[cue] =
+      cue === 'colour' && sum !== null && value !== null
+        ? Math.hypot(sum, value)
+        : cubicSum([sum, value]);
   });
   return poolCues(byCue);
 }

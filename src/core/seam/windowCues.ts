@@ -13,9 +13,11 @@ import { colourBandsMm } from './colourSteps.js';
 import type { WindowMeasures } from './lineMeasures.js';
 
 /** Each cue over its own threshold, unmasked; null where this stretch cannot tell. */
-export interface CueStrengths extends Record<Exclude<Cue, 'break'>, number | null> {
+export interface CueStrengths extends Record<Exclude<Cue, 'break' | 'colour'>, number | null> {
   /** The break of the lines, octave by octave (`bandFrequenciesPerMm`). */
   readonly breaks: readonly (number | null)[];
+  /** The step of colour along and beside the boards' own figure (`figureColour`). */
+  readonly colours: readonly [along: number, beside: number];
 }
 
 /** Bands that share the lines' energy within this factor of the strongest are "the lines". */
@@ -33,23 +35,31 @@ export function windowCues(window: WindowMeasures, distanceMm: number): CueStren
   const angle = middleDirectionRad(window.angleARad, window.angleBRad);
   const lines = strongest(window.bands, distanceMm);
   const { areaMm, peak } = window.ridge;
+  const colour = window.colourStep(bandIndex(distanceMm));
+  const field = smallField(distanceMm);
   const widthMm = Math.max(leastGlueWidthMm, Math.abs(areaMm / (peak || 1)));
   return {
     breaks: bandFrequenciesPerMm.map((nu) => {
       const band = window.bands.find((b) => b.bandPerMm === nu);
       return band ? breakCue([grazed(band, angle, distanceMm)], distanceMm) : null;
     }),
-    direction: lines && directionOf(window, lines, distanceMm),
-    spacing: lines && spacingOf(window.bands) * Math.sqrt(clarity(lines, distanceMm)),
-    colour: colourCue(window.colourDeltaE(bandIndex(distanceMm))) * smallField(distanceMm),
+    direction: lines && directionOf(window, lines, distanceMm) * grazing(lines, angle, distanceMm),
+    spacing:
+      lines &&
+      spacingOf(window.bands) *
+        Math.sqrt(clarity(lines, distanceMm)) *
+        grazing(lines, angle, distanceMm),
+    colours: [colourCue(colour.alongDeltaE) * field, colourCue(colour.besideDeltaE) * field],
     glueLine: glueLineCue({ contrast: areaMm / widthMm, widthMm, distanceMm }),
   };
 }
 
 function grazed(band: BandPair, angleRad: number, distanceMm: number): BandBreak {
-  const f = cyclesPerDeg(1 / band.frequencyPerMm, distanceMm);
-  return { ...band, difference: band.difference * grazingFactor(f, angleRad) };
+  return { ...band, difference: band.difference * grazing(band, angleRad, distanceMm) };
 }
+
+const grazing = (band: BandPair, angleRad: number, distanceMm: number) =>
+  grazingFactor(cyclesPerDeg(1 / band.frequencyPerMm, distanceMm), angleRad);
 
 /** Distance between grain lines on one side: the centre of the bands' energy, ln scale, mm. */
 export function spacingMm(bands: readonly BandPair[], side: 'A' | 'B'): number {

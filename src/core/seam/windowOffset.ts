@@ -14,6 +14,9 @@ const triesPerSpacing = 64;
 /** Rounding of a blank picture; lines of a contrast below 3e-5 are none (product of two amplitudes). */
 const leastShared = 1e-9;
 
+/** The joint's offset and the stretches' own are read off the same windows. */
+const known = new WeakMap<WindowMeasures, WindowOffset | null>();
+
 /**
  * Offset of the lines of side B against those of side A: the shift in the across-grain
  * coordinate at which the octaves' cross terms agree best,
@@ -22,6 +25,14 @@ const leastShared = 1e-9;
  * @returns null where no lines cross.
  */
 export function windowOffset(window: WindowMeasures): WindowOffset | null {
+  const before = known.get(window);
+  if (before !== undefined) return before;
+  const offset = offsetOf(window);
+  known.set(window, offset);
+  return offset;
+}
+
+function offsetOf(window: WindowMeasures): WindowOffset | null {
   const { bands } = window;
   if (bands.length === 0) return null;
   const spacing = Math.sqrt(spacingMm(bands, 'A') * spacingMm(bands, 'B'));

@@ -29,7 +29,7 @@ function stretch(
     angleSeRad: 0.005,
     turnRad: 0,
     bands: bandAmplitudes(lines(spacing, amplitude), b, u, 50),
-    colourDeltaE: () => 0,
+    colourStep: () => ({ deltaE: 0, alongDeltaE: 0, besideDeltaE: 0 }),
     ridge: { areaMm: 0, peak: 0 },
   };
 }
@@ -130,15 +130,17 @@ describe('windowCues', () => {
     for (const x of cues.breaks) expect(x ?? 0).toBeCloseTo(0, 6);
     expect(cues.direction).toBe(0);
     expect(cues.spacing).toBeCloseTo(0, 6);
-    expect(cues.colour).toBe(0);
+    expect(cues.colours).toEqual([0, 0]);
     expect(cues.glueLine).toBe(0);
   });
 
   it('counts colour by its threshold of 0.8 (Paravina et al. 2015) at close range', () => {
-    const window = { ...stretch(4, 0.1, 0), colourDeltaE: () => 1.6 };
-    expect(windowCues(window, 600).colour).toBeCloseTo(2, 9);
-    const far = windowCues(window, 15_000).colour!;
-    expect(far).toBeLessThan(1);
+    const step = { deltaE: 2, alongDeltaE: 1.6, besideDeltaE: 1.2 };
+    const window = { ...stretch(4, 0.1, 0), colourStep: () => step };
+    const [along, beside] = windowCues(window, 600).colours;
+    expect(along).toBeCloseTo(2, 9);
+    expect(beside).toBeCloseTo(1.5, 9);
+    expect(windowCues(window, 15_000).colours[0]).toBeLessThan(1);
   });
 
   it('says nothing of direction and spacing where no lines cross', () => {

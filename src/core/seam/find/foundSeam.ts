@@ -5,4 +5,6 @@ export interface FoundSeam {
   readonly kind: 'rip' | 'crosscut';
   readonly line: LineMm;
   readonly p: number;
+  /** The photo does not show it: the cut beside it runs on, and shows further along its line. */
+  readonly implied?: boolean;
 }

@@ -20,6 +20,8 @@ export interface GapSplit {
 /** Gaps this near to one line are one line, mm. */
 const collinearMm = 1.5;
 const shortestEndMm = 20;
+/** A gap that ends this near to one of the other way ends at it, mm. */
+const meetingMm = 6;
 const gapP = 1e-6;
 /** Half of the widest gap, and the wood beside it that its darkness reaches, mm. */
 const gapClearMm = 3;
@@ -27,10 +29,11 @@ const gapClearMm = 3;
 /**
  * Splits a rectangle along its longest open gap. Where the gap ends before the rectangle does, the
  * cut that made it went on and was glued up: the rest of its line is asked for a joint by itself.
- * Rips go before crosscuts, as rails run through and end pieces do not.
+ * Where one rest is a joint the saw went from edge to edge, so the others are too, on the same line,
+ * though the photo may not show them. Rips go before crosscuts, as rails run through and end pieces do not.
  *
  * @param least a rest of the line is a joint when its p is not above this.
- * @returns null when no gap runs inside the rectangle.
+ * @returns null when no gap that a saw can have made runs inside the rectangle.
  */
 export function splitAtGap(
   rect: Rectangle,
@@ -49,21 +52,30 @@ export function splitAtGap(
       .filter((gap) => Math.abs(yAt((gap.x1Mm + gap.x2Mm) / 2) - middleOf(gap)) <= collinearMm)
       .sort((a, b) => a.x1Mm - b.x1Mm);
     const maps = kind === 'rip' ? along : across;
-    const asked = new Map<number, ReturnType<typeof jointAlong>>();
+    const asked = new Map<number, RestJoint | null>();
     const jointOf = ([x0, x1]: readonly [number, number]) => {
       // What lies between two gaps is asked for once more when it is no joint of theirs.
       const known = asked.get(x0);
       const joint = known === undefined ? jointAlong(maps, { ...own, x0, x1 }, yAt) : known;
       asked.set(x0, joint);
-      return joint && joint.p <= least ? joint : null;
+      return joint;
     };
-    const open = joined(row, own, (stretch) => jointOf(stretch) !== null);
-    const seams = [
+    const shows = (joint: RestJoint | null) => joint !== null && joint.p <= least;
+    const open = joined(row, own, (stretch) => shows(jointOf(stretch)));
+    const rests = restsOf(open, own).map(jointOf);
+    const other = gaps[kind === 'rip' ? 'crosscut' : 'rip'];
+    if (!rests.some(shows) && !open.some((gap) => endsAtCuts(gap, own, other))) continue;
+    const shown = rests.filter((joint): joint is RestJoint => shows(joint));
+    const implied = shown.length === 0 ? [] : rests.filter((joint) => joint && !shows(joint));
+    const shiftMm = shown.reduce((sum, joint) => sum + joint.shiftMm, 0) / shown.length;
+    const lineOfRest = ({ x1Mm, x2Mm }: RestJoint, shift: number) =>
+      panelLine({ x1Mm, y1Mm: yAt(x1Mm) + shift, x2Mm, y2Mm: yAt(x2Mm) + shift }, kind);
+    const seams: FoundSeam[] = [
       ...open.map((gap) => ({ kind, p: gapP, line: panelLine(gap, kind) })),
-      ...restsOf(open, own).flatMap((rest): FoundSeam[] => {
-        const joint = jointOf(rest);
-        return joint ? [{ kind, p: joint.p, line: panelLine(joint, kind) }] : [];
-      }),
+      ...shown.map((joint) => ({ kind, p: joint.p, line: lineOfRest(joint, joint.shiftMm) })),
+      ...implied.flatMap((joint) =>
+        joint ? [{ kind, p: joint.p, line: lineOfRest(joint, shiftMm), implied: true }] : [],
+      ),
     ];
     const whole = { x1Mm: own.x0, y1Mm: yAt(own.x0), x2Mm: own.x1, y2Mm: yAt(own.x1) };
     return { seams, parts: partsBeside(rect, kind, panelLine(whole, kind), gapClearMm) };
@@ -85,6 +97,24 @@ function panelLine(gap: OpenGap, kind: 'rip' | 'crosscut'): LineMm {
 function isInside(gap: OpenGap, { x0, y0, x1, y1 }: Rectangle): boolean {
   const [x, y] = [(gap.x1Mm + gap.x2Mm) / 2, middleOf(gap)];
   return x > x0 && x < x1 && y > y0 + gapClearMm && y < y1 - gapClearMm;
+}
+
+/**
+ * Whether a gap runs from cut to cut: from an edge, or a gap of the other way, to another. What ends
+ * within the board at nothing is a crack.
+ */
+function endsAtCuts(gap: OpenGap, { x0, x1 }: Rectangle, other: readonly OpenGap[]): boolean {
+  const meets = (xMm: number, yMm: number) =>
+    other.some(
+      (cut) =>
+        Math.abs(middleOf(cut) - xMm) <= meetingMm &&
+        yMm > cut.x1Mm - meetingMm &&
+        yMm < cut.x2Mm + meetingMm,
+    );
+  return (
+    (gap.x1Mm - x0 < shortestEndMm || meets(gap.x1Mm, gap.y1Mm)) &&
+    (x1 - gap.x2Mm < shortestEndMm || meets(gap.x2Mm, gap.y2Mm))
+  );
 }
 
 function lineOf(gap: OpenGap): (xMm: number) => number {
@@ -127,18 +157,25 @@ function restsOf(row: readonly OpenGap[], rect: Rectangle): [number, number][] {
     .filter(([start, end]) => end - start >= shortestEndMm);
 }
 
-function jointAlong(maps: SeamMaps, rect: Rectangle, yAt: (xMm: number) => number) {
+/** The strongest line near a rest of a gap's line. */
+interface RestJoint {
+  readonly p: number;
+  readonly x1Mm: number;
+  readonly x2Mm: number;
+  /** Off the gap's own line, mm. */
+  readonly shiftMm: number;
+}
+
+function jointAlong(
+  maps: SeamMaps,
+  rect: Rectangle,
+  yAt: (xMm: number) => number,
+): RestJoint | null {
   const region = cellsOf(maps, rect, 'rip');
   const middleMm = ((region.col0 + region.col1) / 2) * maps.columnMm;
   const slope = (yAt(1) - yAt(0)) * maps.columnMm * maps.rowsPerMm;
   const near = lineNear(maps, region, yAt(middleMm) * maps.rowsPerMm - 0.5, slope);
   if (!near) return null;
   const shiftMm = (near.row + 0.5) / maps.rowsPerMm - yAt(middleMm);
-  return {
-    p: near.p,
-    x1Mm: rect.x0,
-    y1Mm: yAt(rect.x0) + shiftMm,
-    x2Mm: rect.x1,
-    y2Mm: yAt(rect.x1) + shiftMm,
-  };
+  return { p: near.p, x1Mm: rect.x0, x2Mm: rect.x1, shiftMm };
 }
