@@ -1,16 +1,9 @@
-import type { CutShares } from '../results/compareResult.js';
+import type { CutEstimate, CutShares } from '../results/compareResult.js';
 
 /** A ring angle to the face at one of places that stand evenly over the width; null: untold. */
 export interface RingAngleSe {
   readonly angleDeg: number | null;
   readonly seDeg: number;
-}
-
-/** Shares of the width by cut, each with the least and the most that it may be. */
-export interface CutEstimate {
-  readonly cut: CutShares;
-  readonly least: CutShares;
-  readonly most: CutShares;
 }
 
 const names = ['flatsawn', 'rift', 'quartered'] as const;
