@@ -55,7 +55,7 @@ describe('how a candidate is sawn', () => {
     const told = { gapMm: 2, gapRangeMm: [1.8, 2.3] as const, ringsBy: 'face' as const };
     expect(gapSentence(told, 100, true, mm)).toMatch(/gap of 2 mm, 1\.8 mm to 2\.3 mm within/);
     expect(gapSentence({ ...told, ringsBy: null }, 100, false, mm)).toMatch(
-      /all its width, 100 mm, wants a gap of 2 mm if it is flatsawn/,
+      /All its width, 100 mm, wants a gap of 2 mm if it is flatsawn/,
     );
     expect(gapSentence({ ...told, gapMm: null }, 100, true, mm)).toBe('');
   });

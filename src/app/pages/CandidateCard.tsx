@@ -37,12 +37,12 @@ export function CandidateCard(props: CandidateCardProps) {
           {board.name}
         </strong>
         <span>{decides}</span>
-        {children}
       </div>
       <p>
         <Fractions text={lookText(candidate, byFront, units)} />{' '}
         <Fractions text={stockText(stock, byFront, units)} />
       </p>
+      <div className="row actions">{children}</div>
       {cautions.map((note) => (
         <p key={note} className="caution">
           {note}
@@ -60,8 +60,8 @@ function stockText(stock: ShownStock | null, ofFront: boolean, units: LengthUnit
 
 const untoldText = ({ notes }: CandidateStock) =>
   notes.some((note) => note.includes('photograph the end grain'))
-    ? 'How it is sawn its face does not tell; its end would.'
-    : 'How it is sawn neither its end nor its face tells.';
+    ? 'Its face does not tell how it is sawn; its end would.'
+    : 'Neither its end nor its face tells how it is sawn.';
 
 function lookText(
   { curve, front, vMedian, best }: Candidate,

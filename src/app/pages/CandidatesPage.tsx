@@ -6,6 +6,7 @@ import { type Candidate, rankCandidates } from '../analysis/rankCandidates.js';
 import { movesShare, stockOf } from '../analysis/stockOf.js';
 import { useCandidatePanels } from '../analysis/useCandidatePanels.js';
 import { useCandidates } from '../analysis/useCandidates.js';
+import { useReadEnds } from '../analysis/useReadEnds.js';
 import { Answer } from '../parts/Answer.js';
 import { BringButtons } from '../parts/BringButtons.js';
 import { DistanceSlider } from '../parts/DistanceSlider.js';
@@ -19,6 +20,7 @@ import { CandidateCard } from './CandidateCard.js';
 import { CandidateForm } from './CandidateForm.js';
 import { CandidateReport } from './CandidateReport.js';
 import { candidateHeadline } from './candidateHeadline.js';
+import { EndChoice } from './EndChoice.js';
 import { PinFirst } from './PinFirst.js';
 
 /** Panels side by side: which one loses least to the cut, how each is sawn and what it moves. */
@@ -41,6 +43,7 @@ function Candidates({ project, boards }: CandidatesProps) {
   const { readings, goOn } = useCandidates(boards, settings);
   const byFront = settings.candidatesFor === 'front';
   const panels = useCandidatePanels(boards);
+  const ends = useReadEnds(project.photos);
   const ranked = rankCandidates(boards, readings, byFront);
   const stocks = ranked.map((candidate) => stockOf(candidate, project));
   const left = readings.filter(isWaiting(byFront)).length;
@@ -90,13 +93,16 @@ function Candidates({ project, boards }: CandidatesProps) {
                 units={lengthUnitsOf(settings.unit)}
               >
                 {board.photo && (
-                  <button
-                    type="button"
-                    onClick={() => placeFront(candidate, byFront)}
-                    aria-label={`Place a front on it: ${board.name}`}
-                  >
-                    Place a front on it
-                  </button>
+                  <>
+                    <EndChoice photo={board.photo} ends={ends} withSide={byFront} />
+                    <button
+                      type="button"
+                      onClick={() => placeFront(candidate, byFront)}
+                      aria-label={`Place a front on it: ${board.name}`}
+                    >
+                      Place a front on it
+                    </button>
+                  </>
                 )}
               </CandidateCard>
             );
@@ -105,6 +111,12 @@ function Candidates({ project, boards }: CandidatesProps) {
         <div className="stack tools">
           <DistanceSlider settings={settings} />
           <ScaleWords />
+          {ends.length === 0 && (
+            <p className="soft">
+              A face seldom tells how a board is sawn. Bring a photo of its end in and read it under
+              End grain: then it can be named here.
+            </p>
+          )}
           {isDone && <CandidateReport {...{ project, ranked, stocks, panels }} />}
           <BringButtons short />
         </div>

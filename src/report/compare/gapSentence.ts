@@ -18,9 +18,9 @@ export function gapSentence(
 ): string {
   if (gapMm === null) return '';
   const across = placeText(acrossMm, units);
-  const what = ofFront ? `A front ${across} across` : `A piece of all its width, ${across},`;
+  const what = ofFront ? `A front ${across} across` : `All its width, ${across},`;
   const wants = `${what} wants a gap of`;
-  if (!ringsBy) return `${wants} ${gapText(gapMm, units)} if it is flatsawn, less if it is not.`;
+  if (!ringsBy) return `${wants} ${gapText(gapMm, units)} if it is flatsawn, less if not.`;
   const [least, most] = (gapRangeMm ?? [gapMm, gapMm]).map((mm) => gapText(mm, units));
   return least === most
     ? `${wants} ${gapText(gapMm, units)}.`
