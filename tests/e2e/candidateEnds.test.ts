@@ -22,7 +22,7 @@ describe.skipIf(!browserOrSkip())('the end of a candidate', () => {
     await page.locator('button.card').filter({ hasText: 'The end of an oak board' }).click();
     await page.locator('h1.answer[aria-busy=false]').waitFor({ timeout: 60_000 });
     await page.setInputFiles('input[data-part=choose]', 'samples/board-1.jpg');
-    await page.getByRole('button', { name: 'Whole photo' }).click();
+    await page.getByRole('button', { name: 'The panel fills the photo' }).click();
     await page.getByLabel('Length, left to right').fill('440 mm');
     await page.getByLabel('Width, top to bottom').fill('80 mm');
     await page.getByLabel('Width, top to bottom').press('Enter');

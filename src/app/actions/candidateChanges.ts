@@ -1,4 +1,4 @@
-import type { Photo } from '../state/project.js';
+import type { ImaginedBoard, Photo } from '../state/project.js';
 import { changeProject } from '../state/workbench.js';
 import { changePhoto } from './panelChanges.js';
 
@@ -18,5 +18,30 @@ export function nameEnd(photoId: string, endId: string | null): void {
 export function nameEndSide(photoId: string, side: Photo['endSide']): void {
   changePhoto(photoId, 'Name the side of its end', (photo) => {
     photo.endSide = side;
+  });
+}
+
+/** Adds a board that is to be drawn, of a size; its wood is changed afterwards. */
+export function imagineBoard(size: Pick<ImaginedBoard, 'widthMm' | 'heightMm'>): void {
+  changeProject('Add a drawn board', ({ imaginedBoards }) => {
+    imaginedBoards.push({
+      ...{ id: crypto.randomUUID(), cut: 'quartered', wood: 'diffuse-porous', seed: 1 },
+      ...{ ringWidthMm: 2, contrast: 1, ...size },
+    });
+  });
+}
+
+/** Changes what a drawn board is. */
+export function changeImagined(id: string, change: Partial<ImaginedBoard>): void {
+  changeProject('Change a drawn board', ({ imaginedBoards }) => {
+    const board = imaginedBoards.find((each) => each.id === id);
+    if (board) Object.assign(board, change);
+  });
+}
+
+/** Takes a drawn board away. */
+export function removeImagined(id: string): void {
+  changeProject('Take a drawn board away', (draft) => {
+    draft.imaginedBoards = draft.imaginedBoards.filter((board) => board.id !== id);
   });
 }

@@ -1,4 +1,3 @@
-import type { EndgrainResult } from '../../core/results/endgrainResult.js';
 import type { FaceRings } from '../../core/results/faceRings.js';
 import type { RipCost } from '../../core/rip/ripCurve.js';
 import type { FrontReading } from './candidateReading.js';
@@ -16,7 +15,6 @@ export const knownCandidates = {
   curves: new Map<string, readonly RipCost[]>(),
   fronts: new Map<string, FrontReading>(),
   faceRings: new Map<string, FaceRings>(),
-  ends: new Map<string, EndgrainResult>(),
 };
 
 const most = 200;

@@ -1,6 +1,7 @@
+import type { EndgrainResult } from '../../core/results/endgrainResult.js';
 import type { RunningJob } from '../../job/webWorkerClient.js';
 import { candidateKey, candidatePanel } from '../images/candidatePanel.js';
-import { panelKey, panelOf } from '../images/shelf.js';
+import { panelOf } from '../images/shelf.js';
 import type { Photo } from '../state/project.js';
 import { useWorkbench } from '../state/workbench.js';
 import { jobs } from '../worker/jobs.js';
@@ -11,7 +12,7 @@ import { questionOf } from './useAnswer.js';
 
 /** The rings as far as they are read; null while something is still to be read. */
 export function ringsOfCandidate(board: CandidateBoard): CandidateRings | null {
-  const end = board.end ? known.ends.get(endKey(board.end)) : null;
+  const end = board.end ? readEnd(board.end) : null;
   if (end === undefined) return null;
   if (board.imagined || end?.cut) return { end, face: null };
   const face = known.faceRings.get(candidateKey(board));
@@ -20,7 +21,7 @@ export function ringsOfCandidate(board: CandidateBoard): CandidateRings | null {
 
 /** What the rings depend on. */
 export const ringsKeyOf = (board: CandidateBoard): string =>
-  JSON.stringify([candidateKey(board), board.end && endKey(board.end)]);
+  JSON.stringify([candidateKey(board), board.end && endQuestion(board.end)]);
 
 /** Reads the end, with the lines laid on it by hand, and the face where there is no end to go by. */
 export async function readRings(
@@ -29,15 +30,15 @@ export async function readRings(
   tell: (fraction: number) => void,
 ): Promise<void> {
   const { end } = board;
-  if (end && !known.ends.has(endKey(end))) takeFromEndPage(end);
-  if (end && !known.ends.has(endKey(end))) {
+  if (end && !readEnd(end)) {
     const { panel } = await panelOf(end);
     if (signal.aborted) return;
     const { ringTangents: tangents } = end;
     const options = tangents.length > 0 ? { placed: { tangents, pith: null } } : {};
     const progress = (fraction: number) => tell(0.5 * fraction);
     const job = jobs.start('endgrain', { photo: panel, options }, { progress });
-    known.ends.set(endKey(end), await unlessAborted(job, signal));
+    const answer = { question: endQuestion(end), result: await unlessAborted(job, signal) };
+    useWorkbench.setState(({ ends }) => ({ ends: { ...ends, [end.id]: answer } }));
   }
   if (ringsOfCandidate(board)) return;
   const { panel } = await candidatePanel(board);
@@ -47,14 +48,13 @@ export async function readRings(
   known.faceRings.set(candidateKey(board), await unlessAborted(job, signal));
 }
 
-/** What the page of ends has read already is not read again. */
-function takeFromEndPage(end: Photo): void {
-  const read = useWorkbench.getState().ends[end.id];
-  const question = questionOf(end, { tangents: end.ringTangents });
-  if (read?.question === question) known.ends.set(endKey(end), read.result);
-}
+/** As the page of ends asks, so that neither reads what the other has read. */
+const endQuestion = (end: Photo) => questionOf(end, { tangents: end.ringTangents });
 
-const endKey = (end: Photo) => JSON.stringify([panelKey(end), end.ringTangents]);
+function readEnd(end: Photo): EndgrainResult | undefined {
+  const read = useWorkbench.getState().ends[end.id];
+  return read?.question === endQuestion(end) ? read.result : undefined;
+}
 
 function unlessAborted<T>(job: RunningJob<T>, signal: AbortSignal): Promise<T> {
   signal.addEventListener('abort', () => job.cancel());

@@ -29,7 +29,7 @@ export function CandidateCard(props: CandidateCardProps) {
   const { board, notes } = candidate;
   const cautions = [...notes, ...(stock?.notes.includes(endDiffers) ? [endDiffers] : [])];
   return (
-    <li className="candidate">
+    <li className={`candidate${board.imagined ? ' drawn' : ''}`}>
       <CandidatePicture {...props} />
       <div className="row">
         <strong>

@@ -1,4 +1,5 @@
 import { decidesText } from '../../report/compare/decidesText.js';
+import { imagineBoard } from '../actions/candidateChanges.js';
 import { goTo } from '../actions/openProject.js';
 import { type CandidateBoard, candidateBoards } from '../analysis/candidateBoards.js';
 import type { CandidateReading } from '../analysis/candidateReading.js';
@@ -7,6 +8,7 @@ import { movesShare, stockOf } from '../analysis/stockOf.js';
 import { useCandidatePanels } from '../analysis/useCandidatePanels.js';
 import { useCandidates } from '../analysis/useCandidates.js';
 import { useReadEnds } from '../analysis/useReadEnds.js';
+import type { PanelOnShelf } from '../images/shelf.js';
 import { Answer } from '../parts/Answer.js';
 import { BringButtons } from '../parts/BringButtons.js';
 import { DistanceSlider } from '../parts/DistanceSlider.js';
@@ -21,6 +23,7 @@ import { CandidateForm } from './CandidateForm.js';
 import { CandidateReport } from './CandidateReport.js';
 import { candidateHeadline } from './candidateHeadline.js';
 import { EndChoice } from './EndChoice.js';
+import { ImaginedControls } from './ImaginedControls.js';
 import { PinFirst } from './PinFirst.js';
 
 /** Panels side by side: which one loses least to the cut, how each is sawn and what it moves. */
@@ -48,6 +51,7 @@ function Candidates({ project, boards }: CandidatesProps) {
   const stocks = ranked.map((candidate) => stockOf(candidate, project));
   const left = readings.filter(isWaiting(byFront)).length;
   const widestMm = Math.max(...[...panels.values()].map(({ panel }) => panel.widthMm), 1);
+  const firstPanel = boards[0] && panels.get(boards[0].id);
   const decidesOf = (k: number) => {
     const other = k === 0 ? 1 : k - 1;
     const { decides } = ranked[k]!;
@@ -92,6 +96,7 @@ function Candidates({ project, boards }: CandidatesProps) {
                 share={panel.panel.widthMm / widestMm}
                 units={lengthUnitsOf(settings.unit)}
               >
+                {board.imagined && <ImaginedControls board={board.imagined} unit={settings.unit} />}
                 {board.photo && (
                   <>
                     <EndChoice photo={board.photo} ends={ends} withSide={byFront} />
@@ -111,6 +116,11 @@ function Candidates({ project, boards }: CandidatesProps) {
         <div className="stack tools">
           <DistanceSlider settings={settings} />
           <ScaleWords />
+          {firstPanel && (
+            <button type="button" onClick={() => imagineBoard(sizeOf(firstPanel))}>
+              Add a board as it would be sawn
+            </button>
+          )}
           {ends.length === 0 && (
             <p className="soft">
               A face seldom tells how a board is sawn. Bring a photo of its end in and read it under
@@ -124,6 +134,9 @@ function Candidates({ project, boards }: CandidatesProps) {
     </>
   );
 }
+
+/** A drawn board is as large as the first candidate. */
+const sizeOf = ({ panel: { widthMm, heightMm } }: PanelOnShelf) => ({ widthMm, heightMm });
 
 const rankedBy = (byFront: boolean) =>
   byFront
