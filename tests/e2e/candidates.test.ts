@@ -104,4 +104,33 @@ describe.skipIf(!browserOrSkip())('candidates on the page', () => {
     await page.getByRole('button', { name: 'Undo: Change the kerf' }).click();
     expect(errors).toEqual([]);
   }, 120_000);
+
+  it('have a drawn board among them, said to be drawn, ranked as the command line ranks it', async () => {
+    await page.getByRole('button', { name: 'Add a board as it would be sawn' }).click();
+    const drawn = page.locator('.candidate.drawn');
+    await drawn.getByLabel('Sawn').selectOption('rift');
+    await drawn.getByText('not photographed').waitFor({ timeout: 60_000 });
+    await drawn.getByText('Drawn with its rings at 45°').waitFor({ timeout: 60_000 });
+    await page.locator('h1.answer[aria-busy=false]').waitFor({ timeout: 60_000 });
+    const numbers = JSON.parse(await savedText(page, 'Save the numbers')) as CompareResult;
+    const photos = [1, 2].map((n) => `samples/board-${n}.jpg`);
+    const season = ['--species', 'hard maple', '--from', '35%@70F', '--to', '80%@70F'];
+    const asked = ['--size', '440mmx80mm', '--across', '80mm', '--imagine', '45deg', ...season];
+    const { candidates } = (await runCli('compare', ...photos, ...asked)) as CompareResult;
+    expect(numbers.candidates.map(({ isImagined }) => isImagined)).toEqual(
+      candidates.map(({ isImagined }) => isImagined),
+    );
+    const of = (all: CompareResult['candidates']) => all.find(({ isImagined }) => isImagined)!;
+    expect(of(numbers.candidates).vMedian).toBeCloseTo(of(candidates).vMedian!, 6);
+    expect(of(numbers.candidates).gapMm).toBeCloseTo(of(candidates).gapMm!, 6);
+    expect(of(numbers.candidates).cut).toBeNull();
+    await drawn.getByRole('button', { name: 'Take it away' }).click();
+    await expect.poll(() => page.locator('.candidate').count()).toBe(2);
+    await page.getByRole('button', { name: 'Undo: Take a drawn board away' }).click();
+    await drawn.waitFor();
+    await page.getByText('Kept here').waitFor();
+    await page.reload();
+    await drawn.waitFor({ timeout: 60_000 });
+    expect(errors).toEqual([]);
+  }, 120_000);
 });

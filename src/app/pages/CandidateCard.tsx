@@ -38,16 +38,18 @@ export function CandidateCard(props: CandidateCardProps) {
         </strong>
         <span>{decides}</span>
       </div>
-      <p>
-        <Fractions text={lookText(candidate, byFront, units)} />{' '}
-        <Fractions text={stockText(stock, byFront, units)} />
-      </p>
-      <div className="row actions">{children}</div>
       {cautions.map((note) => (
         <p key={note} className="caution">
           {note}
         </p>
       ))}
+      <div className="about">
+        <p>
+          <Fractions text={lookText(candidate, byFront, units)} />{' '}
+          <Fractions text={stockText(stock, byFront, units)} />
+        </p>
+        <div className="actions">{children}</div>
+      </div>
     </li>
   );
 }

@@ -58,7 +58,7 @@ function Candidates({ project, boards }: CandidatesProps) {
     if (left > 0 || !decides) return '';
     const share = movesShare(stocks[k]!, stocks[other]!);
     return decidesText({
-      ...{ rank: k + 1, decides, otherName: ranked[other]!.board.name, movesShare: share },
+      ...{ rank: k + 1, decides, otherName: namedInside(ranked[other]!.board), movesShare: share },
     });
   };
   const isDone = left === 0 && stocks.every(Boolean) && panels.size === boards.length;
@@ -137,6 +137,9 @@ function Candidates({ project, boards }: CandidatesProps) {
 
 /** A drawn board is as large as the first candidate. */
 const sizeOf = ({ panel: { widthMm, heightMm } }: PanelOnShelf) => ({ widthMm, heightMm });
+
+/** A board's name inside a sentence. */
+const namedInside = ({ name, imagined }: CandidateBoard) => (imagined ? `the ${name}` : name);
 
 const rankedBy = (byFront: boolean) =>
   byFront

@@ -63,7 +63,7 @@ export function ImaginedControls({ board, unit }: ImaginedControlsProps) {
         onChange={(to) => changeImagined(id, { wood: to })}
       />
       <button type="button" onClick={() => changeImagined(id, { seed: seed + 1 })}>
-        Draw another such board
+        From another tree
       </button>
       <button type="button" onClick={() => removeImagined(id)}>
         Take it away
