@@ -38,12 +38,12 @@ export function stockOf(
 
 /**
  * How much less or more one moves than another: gap to width over the other's. null where the rings of
- * one are not known, or the two are within the error of their rings.
+ * one are not known, or the two are within twice the error of their rings.
  */
 export function movesShare(one: ShownStock | null, other: ShownStock | null): number | null {
   const [mine, others] = [gapShares(one), gapShares(other)];
   if (!mine || !others) return null;
-  if (mine.least <= others.most && others.least <= mine.most) return null;
+  if (Math.abs(mine.share - others.share) <= sure * Math.hypot(mine.se, others.se)) return null;
   const share = mine.share / others.share;
   return Math.abs(Math.log(share)) < tellingLog ? null : share;
 }
@@ -52,8 +52,10 @@ function gapShares(stock: ShownStock | null) {
   if (!stock?.ringsBy || !stock.gapMm) return null;
   const { gapMm, gapRangeMm, acrossMm } = stock;
   const [least, most] = gapRangeMm ?? [gapMm, gapMm];
-  return { share: gapMm / acrossMm, least: least / acrossMm, most: most / acrossMm };
+  return { share: gapMm / acrossMm, se: (most - least) / 2 / acrossMm };
 }
 
+/** Standard errors from which a difference is one. */
+const sure = 2;
 /** A tenth more or less is not worth a word. */
 const tellingLog = Math.log(1.1);
