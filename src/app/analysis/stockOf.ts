@@ -11,6 +11,12 @@ export interface ShownStock extends CandidateStock {
   readonly acrossMm: number;
 }
 
+/** Which season the gaps are for, as the project keeps it. */
+export const seasonWords = ({ species, shop, home }: Project['gap']): string =>
+  `Gaps are for ${species}, from air of ${airText(shop)} when fitted to ${airText(home)} at the other end of the year`;
+
+const airText = (typed: string) => typed.replace(/\s*@\s*/, ' at ');
+
 /** How a candidate is sawn and what the project's seasons do to it; null until it is read. */
 export function stockOf(
   { board, front, heightMm, rings }: Candidate,

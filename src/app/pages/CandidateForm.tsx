@@ -1,6 +1,7 @@
 import { findSpecies } from '../../core/shop/movement/findSpecies.js';
 import { speciesTable } from '../../core/shop/movement/speciesTable.js';
 import { changeGap, changeSettings } from '../actions/changeSettings.js';
+import { seasonWords } from '../analysis/stockOf.js';
 import { Choice } from '../parts/Choice.js';
 import { LengthField } from '../parts/LengthField.js';
 import { TextField } from '../parts/TextField.js';
@@ -68,10 +69,7 @@ export function CandidateForm({ project }: { readonly project: Project }) {
           onChange={(species) => changeGap({ species })}
         />
       </div>
-      <p className="soft">
-        Gaps are for {gap.species}, fitted in air of {gap.shop}, to the other end of the year at{' '}
-        {gap.home}: the shop sheet keeps the air.
-      </p>
+      <p className="soft">{seasonWords(gap)}. The shop sheet keeps the air.</p>
     </section>
   );
 }

@@ -18,7 +18,7 @@ export interface CandidateReportProps {
 
 /** The comparison's figures and what they rest on, one tap away; to print and to keep. */
 export function CandidateReport({ project, ranked, stocks, panels }: CandidateReportProps) {
-  const answer = compareAnswer(ranked, stocks, panels, project.settings);
+  const answer = compareAnswer(ranked, stocks, panels, project);
   const hrefs = (widest: number) =>
     Promise.all(ranked.map(({ board }) => panelDataUrl(panels.get(board.id)!.drawable, widest)));
   const page = async () =>

@@ -15,10 +15,10 @@ export function candidateHeadline(
   const what = byFront ? 'Trying every place for the front' : 'Trying every rip';
   if (left > 0) return `${what}: ${count - left} of ${count} panels…`;
   const [first] = ranked;
-  if (byFront) return frontHeadline(first, count);
+  if (byFront) return `${frontHeadline(first, count)}${real(ranked)}`;
   const word = levelOfVisibility(first?.vMedian ?? null)?.word;
   if (!first || !word) return 'The photos cannot tell which panel would lose least.';
-  return `${nameOf(first)} loses least: a typical rip in it ${visibilityClause(word, false)}.`;
+  return `${nameOf(first)} loses least: a typical rip in it ${visibilityClause(word, false)}.${real(ranked)}`;
 }
 
 function frontHeadline(first: Candidate | undefined, count: number): string {
@@ -30,6 +30,13 @@ function frontHeadline(first: Candidate | undefined, count: number): string {
       ? 'every joint of the front disappears'
       : `the worst, the ${segmentName(worst)}, ${clauseOfV(worst.v)}`;
   return `${nameOf(first)}${count > 1 ? ' loses least' : ''}: at the best place ${look}.`;
+}
+
+/** Where a drawn board comes first: which one on the bench does. */
+function real([first, ...others]: readonly Candidate[]): string {
+  const best = first?.board.photo ? undefined : others.find(({ board }) => board.photo);
+  const isTold = best && (best.front?.place || best.vMedian !== null);
+  return isTold ? ` Of those photographed, ${best.board.name} does.` : '';
 }
 
 /** What the sentence begins with. */
