@@ -65,6 +65,9 @@ describe.skipIf(!browserOrSkip())('the end of a candidate', () => {
     await expect.poll(() => candidates().count()).toBe(2);
     await page.getByRole('button', { name: 'Undo: Name its end' }).click();
     await expect.poll(() => candidates().count()).toBe(1);
+    await page.getByRole('link', { name: 'Boards' }).click();
+    await page.locator('.board', { hasText: 'board-1' }).waitFor();
+    expect(await page.locator('.board').count()).toBe(1);
     expect(errors).toEqual([]);
   }, 120_000);
 });

@@ -4,13 +4,15 @@ import { changePhoto } from './panelChanges.js';
 
 /** Says which photo shows a board's end; null: none does. One end is of one board. */
 export function nameEnd(photoId: string, endId: string | null): void {
-  changeProject('Name its end', ({ photos }) => {
-    for (const photo of photos) {
+  changeProject('Name its end', (draft) => {
+    for (const photo of draft.photos) {
       if (photo.id === photoId) photo.endId = endId;
       else if (endId !== null && photo.endId === endId) photo.endId = null;
-      // An end is no board: it has no end of its own.
+      // An end is no board: it has no end of its own and lies beside none.
       if (photo.id === endId) photo.endId = null;
     }
+    if (endId !== null)
+      draft.boardPairs = draft.boardPairs.filter(({ ids }) => !ids.includes(endId));
   });
 }
 
