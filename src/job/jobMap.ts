@@ -11,6 +11,7 @@ import type { ScoreOptions } from '../core/pipeline/scoreOptions.js';
 import type { ArrangeResult } from '../core/results/arrangeResult.js';
 import type { CompareResult } from '../core/results/compareResult.js';
 import type { EndgrainResult } from '../core/results/endgrainResult.js';
+import type { FaceRings } from '../core/results/faceRings.js';
 import type { ForecastResult } from '../core/results/forecastResult.js';
 import type { GrainResult } from '../core/results/grainResult.js';
 import type { ScoreResult } from '../core/results/scoreResult.js';
@@ -45,6 +46,11 @@ export interface JobMap {
       readonly options: { readonly cellMm: number; readonly ringAngle?: boolean };
     };
     readonly output: GrainResult;
+  };
+  /** How the rings stand to a board's face, as far as its ring lines tell. */
+  readonly faceRings: {
+    readonly input: { readonly photo: PanelPhoto };
+    readonly output: FaceRings;
   };
   /** What cuts through an uncut panel would show, and where a front is best taken from. */
   readonly forecast: {

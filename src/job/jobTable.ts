@@ -38,6 +38,15 @@ export const jobTable: { readonly [N in JobName]: Job<N> } = {
       return grainPanel(photo, options, progress);
     },
   },
+  faceRings: {
+    run: async ({ photo }, { progress }) => {
+      const { logLuminancePlane } = await import('../core/colour/logLuminancePlane.js');
+      const { forecastFaceRings } = await import('../core/pipeline/forecastFaceRings.js');
+      progress(0.1, 'looking how the rings stand');
+      const { pxPerMm } = photo;
+      return forecastFaceRings({ logLuminance: logLuminancePlane(photo.image), pxPerMm });
+    },
+  },
   forecast: {
     run: async ({ photo, options }, { progress }) => {
       const { forecastPanel } = await import('../core/pipeline/forecastPanel.js');

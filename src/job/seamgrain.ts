@@ -9,6 +9,7 @@ export type { RgbImage } from '../core/image/rgbImage.js';
 export { defaultForecastOptions, type ForecastOptions } from '../core/pipeline/forecastOptions.js';
 export { defaultScoreOptions, type ScoreOptions } from '../core/pipeline/scoreOptions.js';
 export type { Progress } from '../core/progress.js';
+export type { FaceRings } from '../core/results/faceRings.js';
 export type { ForecastResult } from '../core/results/forecastResult.js';
 export type { GrainResult } from '../core/results/grainResult.js';
 export type { ScoreResult } from '../core/results/scoreResult.js';

@@ -79,4 +79,10 @@ describe('restoring', () => {
   it('drops fields that it does not know', () => {
     expect(restoreProject(1, { ...project, surprise: true })).toEqual(project);
   });
+
+  it('opens a project from before ends and drawn boards were kept', () => {
+    const { imaginedBoards: _, photos, ...rest } = project;
+    const old = photos.map(({ endId: _e, endSide: _s, ...each }) => each);
+    expect(restoreProject(1, { ...rest, photos: old })).toEqual(project);
+  });
 });

@@ -3,6 +3,7 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { CompareResult } from '../../src/core/results/compareResult.js';
 import { type Bench, browserOrSkip, openBench, watchErrors } from './support/openBench.js';
 import { runCli } from './support/runCli.js';
+import { savedText } from './support/savedText.js';
 
 let bench: Bench;
 let page: Page;
@@ -61,6 +62,75 @@ describe.skipIf(!browserOrSkip())('candidates on the page', () => {
     const handle = page.locator('.front-handle').first();
     await handle.waitFor();
     await page.getByRole('button', { name: 'Undo: Place the front on another photo' }).waitFor();
+    expect(errors).toEqual([]);
+  }, 120_000);
+
+  it('tell how each is sawn and what decides, and the numbers are those of the command line', async () => {
+    await page.getByRole('link', { name: 'Candidates' }).click();
+    await page.getByLabel('They are wanted for').selectOption('rip');
+    const numbers = JSON.parse(await savedText(page, 'Save the numbers')) as CompareResult;
+    const photos = [1, 2].map((n) => `samples/board-${n}.jpg`);
+    const season = ['--species', 'hard maple', '--from', '35%@70F', '--to', '80%@70F'];
+    const asked = ['--size', '440mmx80mm', '--across', '80mm', ...season];
+    const { candidates } = (await runCli('compare', ...photos, ...asked)) as CompareResult;
+    numbers.candidates.forEach((shown, k) => {
+      const { photo, rank, vMedian, decides, gapMm, cut } = candidates[k]!;
+      expect(photo).toContain(shown.photo);
+      expect(shown.rank).toBe(rank);
+      expect(shown.vMedian).toBeCloseTo(vMedian!, 6);
+      expect(shown.decides?.by).toBe(decides?.by);
+      expect(shown.cut).toEqual(cut);
+      // With nothing told of the rings both take the fullest movement.
+      if (!shown.cutFromFace) expect(shown.gapMm).toBeCloseTo(gapMm!, 3);
+      else expect(shown.gapMm).toBeLessThanOrEqual(gapMm! + 1e-9);
+    });
+    const said = await page.locator('.candidate').allTextContents();
+    expect(said[0]).toMatch(/Loses least: .* than in board-/);
+    for (const words of said) expect(words).toMatch(/wants a gap of/);
+    const told = said.find((words) => words.includes('By its face about'));
+    expect(told).toMatch(/%\sflatsawn.*give or take \d+\s%/);
+    expect(errors).toEqual([]);
+  }, 120_000);
+
+  it('can be stopped and go on, with what was read so far kept', async () => {
+    await page.getByLabel('Kerf of this saw').fill('3 mm');
+    await page.getByLabel('Kerf of this saw').press('Enter');
+    await page.getByRole('button', { name: 'Stop', exact: true }).click();
+    await page.getByText('Stopped.').waitFor();
+    await page.waitForTimeout(1500);
+    expect(await page.locator('h1.answer[aria-busy=true]').count()).toBe(1);
+    await page.getByRole('button', { name: 'Go on' }).click();
+    await page.locator('h1.answer[aria-busy=false]').waitFor({ timeout: 60_000 });
+    await page.getByRole('button', { name: 'Undo: Change the kerf' }).click();
+    expect(errors).toEqual([]);
+  }, 120_000);
+
+  it('have a drawn board among them, said to be drawn, ranked as the command line ranks it', async () => {
+    await page.getByRole('button', { name: 'Add a board as it would be sawn' }).click();
+    const drawn = page.locator('.candidate.drawn');
+    await drawn.getByLabel('Sawn').selectOption('rift');
+    await drawn.getByText('not photographed').waitFor({ timeout: 60_000 });
+    await drawn.getByText('Drawn with its rings at 45°').waitFor({ timeout: 60_000 });
+    await page.locator('h1.answer[aria-busy=false]').waitFor({ timeout: 60_000 });
+    const numbers = JSON.parse(await savedText(page, 'Save the numbers')) as CompareResult;
+    const photos = [1, 2].map((n) => `samples/board-${n}.jpg`);
+    const season = ['--species', 'hard maple', '--from', '35%@70F', '--to', '80%@70F'];
+    const asked = ['--size', '440mmx80mm', '--across', '80mm', '--imagine', '45deg', ...season];
+    const { candidates } = (await runCli('compare', ...photos, ...asked)) as CompareResult;
+    expect(numbers.candidates.map(({ isImagined }) => isImagined)).toEqual(
+      candidates.map(({ isImagined }) => isImagined),
+    );
+    const of = (all: CompareResult['candidates']) => all.find(({ isImagined }) => isImagined)!;
+    expect(of(numbers.candidates).vMedian).toBeCloseTo(of(candidates).vMedian!, 6);
+    expect(of(numbers.candidates).gapMm).toBeCloseTo(of(candidates).gapMm!, 6);
+    expect(of(numbers.candidates).cut).toBeNull();
+    await drawn.getByRole('button', { name: 'Take it away' }).click();
+    await expect.poll(() => page.locator('.candidate').count()).toBe(2);
+    await page.getByRole('button', { name: 'Undo: Take a drawn board away' }).click();
+    await drawn.waitFor();
+    await page.getByText('Kept here').waitFor();
+    await page.reload();
+    await drawn.waitFor({ timeout: 60_000 });
     expect(errors).toEqual([]);
   }, 120_000);
 });

@@ -85,7 +85,10 @@ export function moveBoard(photoId: string, place: number, gesture: string | null
 export function removePhoto(photoId: string): void {
   changeProject('Take a photo away', (draft) => {
     draft.photos = draft.photos.filter(({ id }) => id !== photoId);
-    for (const photo of draft.photos) if (photo.backOf === photoId) photo.backOf = null;
+    for (const photo of draft.photos) {
+      if (photo.backOf === photoId) photo.backOf = null;
+      if (photo.endId === photoId) photo.endId = null;
+    }
     draft.boardPairs = draft.boardPairs.filter(({ ids }) => !ids.includes(photoId));
     if (draft.shownPhotoId === photoId) draft.shownPhotoId = draft.photos[0]?.id ?? null;
   });

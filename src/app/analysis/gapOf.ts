@@ -1,8 +1,8 @@
 import { SeamgrainError } from '../../core/errors.js';
 import type { GapResult } from '../../core/results/gapResult.js';
 import { computeGap } from '../../core/shop/movement/computeGap.js';
-import { parseClimate } from '../../core/units/parseClimate.js';
 import type { GapQuestion, Settings } from '../state/project.js';
+import { gapInputOf } from './gapInputOf.js';
 
 /** The gap to leave, or why it cannot be told. */
 export function gapOf(
@@ -11,17 +11,8 @@ export function gapOf(
 ): { readonly gap: GapResult | null; readonly problem: string } {
   try {
     const answer = computeGap({
-      species: gap.species,
-      acrossMm: settings.frontHeightMm,
-      lengthMm: settings.frontWidthMm,
-      distanceMm: settings.distanceMm,
+      ...gapInputOf(gap, settings),
       rings: { kind: 'class', cut: gap.ringAngle },
-      from: { kind: 'climate', climate: parseClimate(gap.shop) },
-      to: { kind: 'climate', climate: parseClimate(gap.home) },
-      surround: { kind: gap.surround },
-      revealMm: gap.revealMm,
-      place: gap.place,
-      isVeneered: settings.frontWood === 'veneered',
     });
     return { gap: answer, problem: '' };
   } catch (thrown) {

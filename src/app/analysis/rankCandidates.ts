@@ -1,55 +1,44 @@
 import { byWorth } from '../../core/pipeline/comparePanels.js';
-import { curveVerdict } from '../../core/pipeline/curveVerdict.js';
-import type { ComparedFront } from '../../core/results/compareResult.js';
-import type { RipCost } from '../../core/rip/ripCurve.js';
-import type { Photo } from '../state/project.js';
+import { compareReason } from '../../core/pipeline/compareReason.js';
+import { type CurveVerdict, curveVerdict } from '../../core/pipeline/curveVerdict.js';
+import type { CompareReason } from '../../core/results/compareResult.js';
+import type { CandidateBoard } from './candidateBoards.js';
+import type { CandidateReading } from './candidateReading.js';
 
-/** What is known of a candidate so far; null: still to be read. */
-export interface CandidateReading {
-  readonly curve: readonly RipCost[] | null;
-  /** The best place for the front; null while no front is wanted. */
-  readonly front: FrontReading | null;
-  /** What is to be known of its photo; left out until it is read. */
-  readonly notes?: readonly string[];
-}
-
-/** The best place for the front on a candidate, or why it cannot be taken from it. */
-export type FrontReading =
-  | { readonly place: ComparedFront }
-  | { readonly place: null; readonly why: string };
-
-/** A panel as a candidate: what a rip in it usually costs, and the best one. */
-export interface Candidate extends CandidateReading {
+/** A candidate with what a rip in it usually costs, and the best one. */
+export interface Candidate extends CandidateReading, CurveVerdict {
+  readonly board: CandidateBoard;
   readonly notes: readonly string[];
-  readonly photo: Photo;
-  /** Median of V over all rips that can be told; null when none can. */
-  readonly vMedian: number | null;
+  /** The best rip, where one can be told. */
   readonly best: { readonly yMm: number; readonly v: number } | null;
+  readonly decides: CompareReason | null;
 }
 
 /**
- * Candidates as the verb `compare` ranks them; those still waiting come last.
+ * Candidates as the verb `compare` ranks them, with what sets each apart; those still waiting come
+ * last.
  *
  * @param byFront by the front's best place first.
  */
 export function rankCandidates(
-  photos: readonly Photo[],
+  boards: readonly CandidateBoard[],
   readings: readonly CandidateReading[],
   byFront: boolean,
 ): readonly Candidate[] {
-  const all = photos.map((photo, index) => {
-    const { curve, front, notes = [] } = readings[index]!;
-    return { photo, curve, front, notes, verdict: curveVerdict(curve ?? []) };
-  });
-  const worth = ({ front, verdict }: (typeof all)[number]) => ({
-    front: front?.place ?? null,
-    ...verdict,
-  });
-  return all
-    .sort((a, b) => byWorth(worth(a), worth(b), byFront))
-    .map(({ verdict: { vMedian, vBest, bestYMm }, ...candidate }) => ({
-      ...candidate,
-      vMedian,
+  const ranked = boards
+    .map((board, index) => {
+      const reading = readings[index]!;
+      const verdict = curveVerdict(reading.curve ?? []);
+      const judged = { front: reading.front?.place ?? null, ...verdict };
+      return { board, reading, verdict, candidate: judged, cue: verdict.cue };
+    })
+    .sort((a, b) => byWorth(a.candidate, b.candidate, byFront));
+  return ranked.map(({ board, reading, verdict }, k) => {
+    const { vBest, bestYMm } = verdict;
+    return {
+      ...{ board, ...reading, ...verdict, notes: reading.notes ?? [] },
       best: vBest === null || bestYMm === null ? null : { yMm: bestYMm, v: vBest },
-    }));
+      decides: compareReason(ranked, k, byFront),
+    };
+  });
 }

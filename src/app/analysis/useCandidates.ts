@@ -1,115 +1,99 @@
 import { useEffect, useEffectEvent, useState } from 'react';
-import { comparedFront } from '../../core/pipeline/comparePanels.js';
-import type { RipCost } from '../../core/rip/ripCurve.js';
-import { panelKey, panelOf } from '../images/shelf.js';
-import type { Photo, Settings } from '../state/project.js';
+import type { Settings } from '../state/project.js';
 import { tellProblem } from '../state/tell.js';
-import { type FrontBench, openFrontBench } from '../worker/frontBench.js';
-import { forecastQuestion } from './forecastQuestion.js';
-import type { CandidateReading, FrontReading } from './rankCandidates.js';
+import { useWorkbench } from '../state/workbench.js';
+import type { CandidateBoard } from './candidateBoards.js';
+import type { CandidateReading } from './candidateReading.js';
+import { knownCandidates as known, makeRoomForCandidates } from './knownCandidates.js';
+import { isLookedAt, lookAtCandidate, lookKeysOf } from './lookAtCandidate.js';
+import { readRings, ringsKeyOf, ringsOfCandidate } from './ringsOfCandidate.js';
 
-const knownCurves = new Map<string, readonly RipCost[]>();
-const knownNotes = new Map<string, readonly string[]>();
-const knownFronts = new Map<string, FrontReading>();
-const most = 60;
+/** One thing that is still to be read of one candidate. */
+interface Step {
+  readonly key: string;
+  readonly name: string;
+  readonly doing: string;
+  run(signal: AbortSignal, tell: (fraction: number) => void): Promise<void>;
+}
 
-/** One photo's questions, as keys of what is known. */
-interface Keys {
-  readonly curve: string;
-  /** null: no front is wanted. */
-  readonly front: string | null;
+/** What is read of the candidates so far. */
+export interface ReadCandidates {
+  readonly readings: readonly CandidateReading[];
+  /** The reading was stopped, or failed: goes on where it was. Null while it runs or is done. */
+  readonly goOn: (() => void) | null;
 }
 
 /**
- * What every rip across each photo's panel would cost and, where it is wanted, the best place for
- * the front; one panel after the other.
+ * What every rip across each candidate would cost and, where it is wanted, the best place for the
+ * front; then how their rings stand. One after the other, with its progress in the working bar.
  */
 export function useCandidates(
-  photos: readonly Photo[],
+  boards: readonly CandidateBoard[],
   settings: Settings,
-): readonly CandidateReading[] {
+): ReadCandidates {
   const [, setCount] = useState(0);
-  const withFront = settings.candidatesFor === 'front';
-  const keys = photos.map((photo) => keysOf(photo, settings, withFront));
-  const missing = keys.findIndex((key) => !isKnown(key));
-  const missingKey = missing < 0 ? null : JSON.stringify(keys[missing]);
-  const read = useEffectEvent((signal: AbortSignal) =>
-    readCandidate(photos[missing]!, settings, keys[missing]!, signal),
-  );
-  useEffect(() => {
-    if (missingKey === null) return;
-    const stop = new AbortController();
-    read(stop.signal)
-      .then(() => !stop.signal.aborted && setCount((count) => count + 1))
-      .catch((thrown) => !stop.signal.aborted && tellProblem(thrown, 'Trying the rips'));
-    return () => stop.abort();
-  }, [missingKey]);
-  return keys.map(({ curve, front }) => ({
-    curve: knownCurves.get(curve) ?? null,
-    notes: knownNotes.get(curve) ?? [],
-    front: front === null ? null : (knownFronts.get(front) ?? null),
-  }));
-}
-
-function keysOf(photo: Photo, settings: Settings, withFront: boolean): Keys {
-  const question = forecastQuestion(photo, settings);
-  const { kerfMm, dressMm, distanceMm, leftOut } = question;
-  const curve = JSON.stringify([panelKey(photo), kerfMm, dressMm, distanceMm, leftOut]);
-  return { curve, front: withFront ? JSON.stringify([panelKey(photo), question]) : null };
-}
-
-const isKnown = ({ curve, front }: Keys) =>
-  knownCurves.has(curve) && (front === null || knownFronts.has(front));
-
-/** Reads one panel in a worker of its own and keeps what is still to be known of it. */
-async function readCandidate(
-  photo: Photo,
-  settings: Settings,
-  keys: Keys,
-  signal: AbortSignal,
-): Promise<void> {
-  const { panel } = await panelOf(photo);
-  if (signal.aborted) return;
-  const question = { ...forecastQuestion(photo, settings), places: 1 };
-  const { kerfMm, dressMm, distanceMm, leftOut } = question;
-  if (Math.max(knownCurves.size, knownFronts.size) > most) {
-    knownCurves.clear();
-    knownNotes.clear();
-    knownFronts.clear();
-  }
-  let bench: FrontBench | null = null;
-  const reading = new Promise<void>((resolve, reject) => {
-    const doneWhenKnown = () => isKnown(keys) && resolve();
-    const keepFront = (front: FrontReading) => {
-      if (keys.front !== null) knownFronts.set(keys.front, front);
-      doneWhenKnown();
+  const [stopped, setStopped] = useState(false);
+  const steps = stepsFor(boards, settings);
+  const step = stopped ? undefined : steps[0];
+  const key = step?.key ?? null;
+  const run = useEffectEvent((signal: AbortSignal) => {
+    const total = 2 * boards.length;
+    const done = total - steps.length;
+    const { name, doing } = step!;
+    const tell = (fraction: number) => {
+      if (signal.aborted) return;
+      const running = { question: key!, label: name, doing, fraction: (done + fraction) / total };
+      useWorkbench.setState({ running: { ...running, cancel: () => setStopped(true) } });
     };
-    bench = openFrontBench(
-      { photo: panel, distanceMm, leftOut },
-      {
-        onReady: (notes) => knownNotes.set(keys.curve, notes),
-        onCurve(_, curve) {
-          knownCurves.set(keys.curve, curve);
-          doneWhenKnown();
-        },
-        onFront: () => {},
-        onPlaces(places) {
-          const place = comparedFront(places[0]);
-          keepFront(place ? { place } : { place: null, why: 'No place was found for the front.' });
-        },
-        onProgress: () => {},
-        // A front that does not fit leaves the rips to be told.
-        onProblem: (message, of) =>
-          of === 'places' ? keepFront({ place: null, why: message }) : reject(new Error(message)),
-      },
-    );
-    signal.addEventListener('abort', () => resolve());
-    if (!knownCurves.has(keys.curve)) bench.askCurve({ kerfMm, dressMm });
-    if (keys.front !== null && !knownFronts.has(keys.front)) bench.askPlaces(question);
+    tell(0);
+    makeRoomForCandidates();
+    return step!.run(signal, tell);
   });
-  try {
-    await reading;
-  } finally {
-    (bench as FrontBench | null)?.close();
-  }
+  useEffect(() => {
+    if (key === null) return;
+    const stop = new AbortController();
+    run(stop.signal)
+      .then(() => !stop.signal.aborted && setCount((count) => count + 1))
+      .catch((thrown) => {
+        if (stop.signal.aborted) return;
+        setStopped(true);
+        tellProblem(thrown, 'Reading the candidates');
+      });
+    return () => {
+      stop.abort();
+      useWorkbench.setState(({ running }) => (running?.question === key ? { running: null } : {}));
+    };
+  }, [key]);
+  return {
+    goOn: stopped && steps.length > 0 ? () => setStopped(false) : null,
+    readings: boards.map((board) => {
+      const keys = lookKeysOf(board, settings);
+      const face = known.faces.get(keys.curve);
+      return {
+        curve: known.curves.get(keys.curve) ?? null,
+        front: keys.front === null ? null : (known.fronts.get(keys.front) ?? null),
+        notes: face?.notes ?? [],
+        heightMm: face?.heightMm ?? null,
+        rings: ringsOfCandidate(board),
+      };
+    }),
+  };
+}
+
+/** First what ranks all of them, then what else is to be known. */
+function stepsFor(boards: readonly CandidateBoard[], settings: Settings): readonly Step[] {
+  const doing =
+    settings.candidatesFor === 'front' ? 'trying every place for the front' : 'trying every rip';
+  const looks = boards.flatMap((board) => {
+    const keys = lookKeysOf(board, settings);
+    if (isLookedAt(keys)) return [];
+    const run: Step['run'] = (...how) => lookAtCandidate(board, settings, ...how);
+    return [{ key: JSON.stringify(keys), name: board.name, doing, run }];
+  });
+  const rings = boards.flatMap((board) => {
+    if (ringsOfCandidate(board)) return [];
+    const run: Step['run'] = (...how) => readRings(board, ...how);
+    return [{ key: ringsKeyOf(board), name: board.name, doing: 'looking at its rings', run }];
+  });
+  return [...looks, ...rings];
 }

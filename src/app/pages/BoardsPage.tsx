@@ -25,7 +25,8 @@ export function BoardsPage() {
   const project = useProject();
   const pinned = project?.photos.filter(({ scale }) => scale) ?? [];
   const isBack = ({ backOf }: Photo) => pinned.some(({ id }) => id === backOf);
-  const photos = pinned.filter((photo) => !isBack(photo));
+  const isEnd = ({ id }: Photo) => pinned.some(({ endId }) => endId === id);
+  const photos = pinned.filter((photo) => !isBack(photo) && !isEnd(photo));
   const backs = new Map(pinned.filter(isBack).map((photo) => [photo.backOf!, photo]));
   const unpinned = project?.photos.find(({ scale }) => !scale);
   if (!project || project.photos.length === 0) return <BringFirst />;
@@ -50,7 +51,7 @@ function Boards({
   const joints = (fresh && result?.joints) || photos.slice(1).map(() => null);
   const [chosenId, setChosenId] = useState<string | null>(null);
   const chosen = photos.find(({ id }) => id === chosenId) ?? null;
-  const left = project.photos.length - photos.length - backs.size;
+  const left = project.photos.filter(({ scale }) => !scale).length;
   return (
     <>
       <Answer text={headline(photos, arrangement)} busy={!fresh && photos.length > 1} />

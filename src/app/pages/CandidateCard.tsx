@@ -1,112 +1,77 @@
-import { useEffect, useLayoutEffect, useRef, useState } from 'react';
+import type { ReactNode } from 'react';
+import { type CandidateStock, endDiffers } from '../../core/pipeline/candidateStock.js';
 import { frontText } from '../../report/compare/describeCompare.js';
+import { gapSentence } from '../../report/compare/gapSentence.js';
+import { sawnText } from '../../report/compare/sawnText.js';
 import { levelOfVisibility } from '../../report/ramp/levelOfVisibility.js';
 import type { LengthUnits } from '../../report/words/lengthUnits.js';
 import { placeText } from '../../report/words/placeText.js';
 import type { Candidate } from '../analysis/rankCandidates.js';
-import { RipRail } from '../canvas/RipRail.js';
-import { screenFrame } from '../canvas/screenFrame.js';
-import type { PanelOnShelf } from '../images/shelf.js';
+import type { ShownStock } from '../analysis/stockOf.js';
 import { Fractions } from '../parts/Fractions.js';
+import { CandidatePicture, type CandidatePictureProps } from './CandidatePicture.js';
 
-export interface CandidateCardProps {
-  readonly candidate: Candidate;
+export interface CandidateCardProps extends CandidatePictureProps {
   /** null until all candidates are read. */
   readonly rank: number | null;
-  readonly board: PanelOnShelf;
-  /** Of the widest candidate's width, so that all are at one scale. */
-  readonly share: number;
-  /** A front is wanted: its best place is drawn, not the best rip. */
-  readonly byFront: boolean;
+  /** What decides about it; empty until all are read. */
+  readonly decides: string;
+  /** null until its rings are read. */
+  readonly stock: ShownStock | null;
   readonly units: LengthUnits;
-  readonly onChoose: () => void;
+  /** What can be said or done of it beside. */
+  readonly children: ReactNode;
 }
 
-/** One candidate: its picture at the common scale, the cost of every rip beside it, and words. */
+/** One candidate: its picture, what a cut would show, what decides, how it is sawn and moves. */
 export function CandidateCard(props: CandidateCardProps) {
-  const { candidate, rank, board, share, byFront, units, onChoose } = props;
-  const { photo, curve, best } = candidate;
-  const front = byFront ? (candidate.front?.place ?? null) : null;
-  const canvas = useRef<HTMLCanvasElement>(null);
-  const [widthPx, setWidthPx] = useState(0);
-  useLayoutEffect(() => {
-    const element = canvas.current!;
-    const measure = () => setWidthPx(element.clientWidth);
-    measure();
-    const observer = new ResizeObserver(measure);
-    observer.observe(element);
-    return () => observer.disconnect();
-  }, []);
-  useEffect(() => {
-    const target = canvas.current;
-    if (!target) return;
-    const { small } = board.drawable;
-    target.width = small.width;
-    target.height = small.height;
-    target.getContext('2d')?.drawImage(small, 0, 0);
-  }, [board]);
-  const { widthMm, heightMm } = board.panel;
-  const view = { pxPerMm: widthPx / widthMm, x: 0, y: 0 };
-  const frame = screenFrame(view, { width: widthMm, height: heightMm }, widthPx);
-  const loss = front ? [front.yMm, front.yMm + front.heightMm] : best && !byFront ? [best.yMm] : [];
+  const { candidate, rank, decides, stock, byFront, units, children } = props;
+  const { board, notes } = candidate;
+  const cautions = [...notes, ...(stock?.notes.includes(endDiffers) ? [endDiffers] : [])];
   return (
-    <li className="candidate">
-      <div className="panel-frame with-rail">
-        <div className="rail">
-          {curve && widthPx > 0 && <RipRail curve={curve} frame={frame} ripsMm={loss} />}
-        </div>
-        <canvas
-          ref={canvas}
-          style={{ width: `${100 * share}%`, aspectRatio: `${widthMm} / ${heightMm}` }}
-        />
-        {front && (
-          <svg
-            className="front-outline"
-            viewBox={`0 0 ${widthMm} ${heightMm}`}
-            style={{ width: `${100 * share}%` }}
-            aria-hidden="true"
-          >
-            {['under', 'over'].map((name) => (
-              <rect
-                key={name}
-                className={name}
-                x={front.xMm}
-                y={front.yMm}
-                width={front.widthMm}
-                height={front.heightMm}
-              />
-            ))}
-          </svg>
-        )}
-      </div>
+    <li className={`candidate${board.imagined ? ' drawn' : ''}`}>
+      <CandidatePicture {...props} />
       <div className="row">
         <strong>
           {rank === null ? '' : `${rank}. `}
-          {photo.name}
+          {board.name}
         </strong>
-        <span>
-          <Fractions text={wordsOf(candidate, byFront, units)} />
-        </span>
-        <button type="button" onClick={onChoose} aria-label={`Place a front on it: ${photo.name}`}>
-          Place a front on it
-        </button>
+        <span>{decides}</span>
       </div>
-      {candidate.notes.map((note) => (
+      {cautions.map((note) => (
         <p key={note} className="caution">
           {note}
         </p>
       ))}
+      <div className="about">
+        <p>
+          <Fractions text={lookText(candidate, byFront, units)} />{' '}
+          <Fractions text={stockText(stock, byFront, units)} />
+        </p>
+        <div className="actions">{children}</div>
+      </div>
     </li>
   );
 }
 
-function wordsOf(
+function stockText(stock: ShownStock | null, ofFront: boolean, units: LengthUnits): string {
+  if (!stock) return '';
+  const sawn = sawnText(stock) || untoldText(stock);
+  return [sawn, gapSentence(stock, stock.acrossMm, ofFront, units)].join(' ').trim();
+}
+
+const untoldText = ({ notes }: CandidateStock) =>
+  notes.some((note) => note.includes('photograph the end grain'))
+    ? 'Its face does not tell how it is sawn; its end would.'
+    : 'Neither its end nor its face tells how it is sawn.';
+
+function lookText(
   { curve, front, vMedian, best }: Candidate,
   byFront: boolean,
   units: LengthUnits,
 ): string {
-  if (curve === null) return 'Trying every rip…';
-  if (byFront && !front) return 'Trying every place for the front…';
+  if (curve === null) return 'Not tried yet.';
+  if (byFront && !front) return 'Not tried yet.';
   if (byFront && front)
     return front.place
       ? frontText(front.place, units)

@@ -1,10 +1,17 @@
-import { changeSettings } from '../actions/changeSettings.js';
+import { findSpecies } from '../../core/shop/movement/findSpecies.js';
+import { speciesTable } from '../../core/shop/movement/speciesTable.js';
+import { changeGap, changeSettings } from '../actions/changeSettings.js';
+import { seasonWords } from '../analysis/stockOf.js';
 import { Choice } from '../parts/Choice.js';
 import { LengthField } from '../parts/LengthField.js';
-import type { Settings } from '../state/project.js';
+import { TextField } from '../parts/TextField.js';
+import type { Project } from '../state/project.js';
 
-/** What the candidates are wanted for, and what the saw takes. */
-export function CandidateForm({ settings }: { readonly settings: Settings }) {
+const woods = speciesTable.map(({ name }) => name);
+
+/** What the candidates are wanted for, what the saw takes, and the wood that moves. */
+export function CandidateForm({ project }: { readonly project: Project }) {
+  const { settings, gap } = project;
   const { unit } = settings;
   return (
     <section className="stack" aria-label="Front and saw">
@@ -54,7 +61,15 @@ export function CandidateForm({ settings }: { readonly settings: Settings }) {
           mm={settings.dressMm}
           onChange={(dressMm) => changeSettings('Change the dressing', { dressMm })}
         />
+        <TextField
+          label="Wood"
+          value={gap.species}
+          suggestions={woods}
+          check={findSpecies}
+          onChange={(species) => changeGap({ species })}
+        />
       </div>
+      <p className="soft">{seasonWords(gap)}. The shop sheet keeps the air.</p>
     </section>
   );
 }

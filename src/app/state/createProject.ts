@@ -29,6 +29,7 @@ export function createProject(id: string, name: string, createdAt: string): Proj
     },
     photos: [],
     boardPairs: [],
+    imaginedBoards: [],
     shownPhotoId: null,
     gap: {
       species: 'hard maple',
@@ -71,5 +72,7 @@ export function createPhoto(
     heartFace: null,
     planes: null,
     ringTangents: [],
+    endId: null,
+    endSide: 'left',
   };
 }

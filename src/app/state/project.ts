@@ -54,6 +54,24 @@ export interface Photo {
   readonly planes: 'left' | 'right' | null;
   /** Lines laid along rings by hand, when the photo shows a board's end. */
   readonly ringTangents: readonly LineMm[];
+  /** The photo of this board's end; null: none. */
+  readonly endId: string | null;
+  /** Which end that is, the photographed face up. */
+  readonly endSide: 'left' | 'right';
+}
+
+/** A board that is not there, drawn by the wood model to stand among the candidates. */
+export interface ImaginedBoard {
+  readonly id: string;
+  readonly cut: 'flatsawn' | 'rift' | 'quartered';
+  readonly ringWidthMm: number;
+  /** Strength of its ring lines, 1 as that wood usually has them. */
+  readonly contrast: number;
+  readonly wood: 'ring-porous' | 'diffuse-porous' | 'softwood';
+  readonly seed: number;
+  /** Along the grain, and across it. */
+  readonly widthMm: number;
+  readonly heightMm: number;
 }
 
 /** Two boards that are to lie side by side, by their photos; resawn from one, as a match. */
@@ -125,6 +143,7 @@ export interface Project {
   readonly settings: Settings;
   readonly photos: readonly Photo[];
   readonly boardPairs: readonly BoardPair[];
+  readonly imaginedBoards: readonly ImaginedBoard[];
   readonly shownPhotoId: string | null;
   readonly gap: GapQuestion;
   /** Pieces as they were really cut. */

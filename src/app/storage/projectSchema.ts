@@ -48,6 +48,8 @@ const photo = z.object({
   heartFace: z.enum(['A', 'B']).nullable().default(null),
   planes: z.enum(['left', 'right']).nullable().default(null),
   ringTangents: z.array(line).default([]),
+  endId: z.string().nullable().default(null),
+  endSide: z.enum(['left', 'right']).default('left'),
 });
 
 const settings = z.object({
@@ -70,6 +72,17 @@ const settings = z.object({
   roughMm: positive.nullable(),
   finishedMm: positive.nullable(),
   paper: z.enum(['A4', 'Letter']),
+});
+
+const imaginedBoard = z.object({
+  id: z.string(),
+  cut: z.enum(['flatsawn', 'rift', 'quartered']),
+  ringWidthMm: z.number().min(0.4).max(6),
+  contrast: positive.max(4),
+  wood: z.enum(['ring-porous', 'diffuse-porous', 'softwood']),
+  seed: z.number().int().nonnegative(),
+  widthMm: positive,
+  heightMm: positive,
 });
 
 const gap = z.object({
@@ -97,6 +110,7 @@ export const projectSchema: z.ZodType<Project> = z.object({
       }),
     )
     .default([]),
+  imaginedBoards: z.array(imaginedBoard).default([]),
   shownPhotoId: z.string().nullable(),
   gap,
   measures: z.array(

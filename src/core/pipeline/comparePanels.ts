@@ -7,6 +7,7 @@ import type { GapInput } from '../shop/movement/gapInput.js';
 import { candidateStock } from './candidateStock.js';
 import { compareReason, type JudgedCandidate } from './compareReason.js';
 import { byVerdict, curveVerdict, order } from './curveVerdict.js';
+import { endgrainPanel } from './endgrainPanel.js';
 import { defaultForecastOptions, type ImaginedWood } from './forecastOptions.js';
 import { forecastPanel } from './forecastPanel.js';
 import { imagineFace } from './imagineFace.js';
@@ -83,7 +84,11 @@ type Compared = Pick<ComparedCandidate, 'vMedian' | 'vBest'> & {
   readonly front: Pick<ComparedFront, 'v'> | null;
 };
 
-function judge({ name, photo: face, end }: Candidate, options: CompareOptions): JudgedCandidate {
+interface Judged extends JudgedCandidate {
+  readonly candidate: ComparedCandidate;
+}
+
+function judge({ name, photo: face, end }: Candidate, options: CompareOptions): Judged {
   const photo = 'wood' in face ? imagineFace(face.wood, face) : face;
   const { distanceMm, kerfMm, dressMm, front } = options;
   const saw = { distanceMm, kerfMm, dressMm };
@@ -93,7 +98,7 @@ function judge({ name, photo: face, end }: Candidate, options: CompareOptions): 
   const place = frontOf(forecast);
   const { cut, gapMm, notes } = candidateStock({
     imaginedDeg: 'wood' in face ? face.wood.ringAngleDeg : null,
-    end,
+    end: end && endgrainPanel(end),
     endSide: options.endSide ?? 'left',
     faceHeightMm: photo.heightMm,
     front: place,

@@ -3,7 +3,7 @@ import type { Cue } from '../results/visibilityResult.js';
 
 /** A candidate before it has a rank, and what the eye catches in its typical rip. */
 export interface JudgedCandidate {
-  readonly candidate: ComparedCandidate;
+  readonly candidate: Pick<ComparedCandidate, 'front' | 'vMedian' | 'vBest'>;
   readonly cue: Cue | null;
 }
 

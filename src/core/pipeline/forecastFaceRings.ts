@@ -13,7 +13,10 @@ const longestMm = 400;
  * How the rings stand to the uncut face, as far as its ring lines tell (`faceRingsPanel`), from the
  * middle of the panel.
  */
-export function forecastFaceRings({ logLuminance, pxPerMm }: PanelPlanes): FaceRings {
+export function forecastFaceRings({
+  logLuminance,
+  pxPerMm,
+}: Pick<PanelPlanes, 'logLuminance' | 'pxPerMm'>): FaceRings {
   const heightMm = logLuminance.height / pxPerMm;
   if (heightMm > widestMm) return { ringAngle: [], overPith: null, notes: [tooWide] };
   const plane = middleOf(logLuminance, Math.round(longestMm * pxPerMm));

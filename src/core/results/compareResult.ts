@@ -8,6 +8,13 @@ export interface CutShares {
   readonly quartered: number;
 }
 
+/** Shares of the width by cut, each with the least and the most that it may be. */
+export interface CutEstimate {
+  readonly cut: CutShares;
+  readonly least: CutShares;
+  readonly most: CutShares;
+}
+
 /** Where a front is best taken from a candidate, and what its joints show there. */
 export interface ComparedFront {
   /** The front's upper left corner on the candidate. */
@@ -54,6 +61,8 @@ export interface ComparedCandidate {
   readonly decides: CompareReason | null;
   /** Null from a photo of the face alone. */
   readonly cut: CutShares | null;
+  /** What the face alone tells of it, within error; only where it was asked (the workbench). */
+  readonly cutFromFace?: CutEstimate;
   /** Seasonal gap of a front from it; null without a species. */
   readonly gapMm: number | null;
   readonly notes: readonly string[];

@@ -13,6 +13,7 @@ import { comparePicture } from './comparePicture.js';
 import { cutText, gapText, lookTexts } from './describeCompare.js';
 import { headlineOfCompare } from './headlineOfCompare.js';
 import { reasonText } from './reasonText.js';
+import { sawnText } from './sawnText.js';
 
 /** Pictures of the page, as data URLs so that it stands alone. */
 export interface ComparePage extends LengthUnits {
@@ -35,7 +36,7 @@ export function compareHtml(result: CompareResult, page: ComparePage): string {
     cells: [
       lookTexts(candidate, page).join(' '),
       reasonText(result, candidate) || 'Nothing to compare it with.',
-      candidate.cut ? cutText(candidate.cut) : candidate.isImagined ? 'As imagined' : null,
+      sawn(candidate),
       candidate.gapMm === null ? null : gapText(candidate.gapMm, page),
     ],
   }));
@@ -55,6 +56,15 @@ export function compareHtml(result: CompareResult, page: ComparePage): string {
     `<h2>What this rests on</h2><ul class="plain">${rests.map((item) => `<li>${fractionsHtml(item)}</li>`).join('')}</ul>`,
   ];
   return htmlPage({ title: 'Candidates', body: body.join('') });
+}
+
+function sawn({ cut, cutFromFace, isImagined }: ComparedCandidate): string | null {
+  if (cut) return cutText(cut);
+  if (cutFromFace) {
+    const byFace = { cut: cutFromFace.cut, cutBy: 'face', cutEstimate: cutFromFace } as const;
+    return sawnText({ ...byFace, drawnDeg: null });
+  }
+  return isImagined ? 'As imagined' : null;
 }
 
 /** Every note once, with the candidates that it speaks of where it is not all of them. */

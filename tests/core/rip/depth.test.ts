@@ -68,8 +68,7 @@ describe('planing where no ring angle is given', () => {
 
   it('cannot be told from a panel that is too wide for one board', () => {
     const plane = createPlane(20, 400);
-    const lab = { reduceBy: 1, lightness: plane, a: plane, b: plane };
-    const { ringAngle, notes } = forecastFaceRings({ logLuminance: plane, pxPerMm: 1, lab });
+    const { ringAngle, notes } = forecastFaceRings({ logLuminance: plane, pxPerMm: 1 });
     expect(ringAngle).toEqual([]);
     expect(notes.join(' ')).toMatch(/hardly one board/);
   });
