@@ -211,7 +211,8 @@ describe.skipIf(!browserOrSkip())('boards on the page', () => {
 
   it('stand side by side as candidates, ranked, and one is taken to the rip', async () => {
     await page.getByRole('link', { name: 'Candidates' }).click();
-    await judged();
+    await page.locator('h1', { hasText: 'loses least' }).waitFor({ timeout: 60_000 });
+    await page.locator('.candidate').nth(4).waitFor();
     expect(await page.locator('.candidate').count()).toBe(5);
     expect(await page.locator('.front-outline').count()).toBe(0);
     const first = page.locator('.candidate').first();
