@@ -7,6 +7,7 @@ import { reachOfSegment } from '../../dist/core/rip/placementCost.js';
 import { reglue } from '../../dist/core/rip/reglue.js';
 import { reglueRips } from '../../dist/core/rip/reglueSpecs.js';
 import { searchPlacements } from '../../dist/core/rip/searchPlacements.js';
+import { asFigure } from '../../dist/core/seam/asFigure.js';
 import { type LineMeasures, lineMeasures } from '../../dist/core/seam/lineMeasures.js';
 import { ownDistancesMm } from '../../dist/core/seam/ownLines.js';
 import { panelPlanes } from '../../dist/core/seam/panelPlanes.js';
@@ -116,7 +117,7 @@ function rejoined(photo: PanelPhoto, { etaAMm, etaBMm }: FrontSegment, reach: Se
   const { a, b } = ownDistancesMm(reach);
   return {
     joint: lineMeasures(wood, 0, windowMm),
-    own: [...a.map((mm) => -mm), ...b].map((eta) => lineMeasures(wood, eta, windowMm)),
+    own: [...a.map((mm) => -mm), ...b].map((eta) => asFigure(lineMeasures(wood, eta, windowMm))),
   };
 }
 
