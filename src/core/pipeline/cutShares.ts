@@ -1,4 +1,5 @@
 import type { CutEstimate, CutShares } from '../results/compareResult.js';
+import { sharesOfAngles } from './sharesOfAngles.js';
 
 /** A ring angle to the face at one of places that stand evenly over the width; null: untold. */
 export interface RingAngleSe {
@@ -16,7 +17,7 @@ const shifts = [-1, -0.5, 0, 0.5, 1];
  *
  * Angles of one board rest on one reading of its pith, so they err together: least and most are
  * over all of them one standard error flatter to one standard error steeper, and an untold place
- * may be of any cut. Classes as `endgrainPanel` has them: below 30, 60 and 90 deg.
+ * may be of any cut. Classes as `sharesOfAngles` has them.
  *
  * @returns null where less than half of the width is told.
  */
@@ -27,22 +28,13 @@ export function cutShares(places: readonly RingAngleSe[]): CutEstimate | null {
   if (told.length === 0 || told.length < leastTold * places.length) return null;
   const untold = 1 - told.length / places.length;
   const tried = shifts.map((shift) =>
-    sharesOf(told.map(({ angleDeg, seDeg }) => Math.abs(angleDeg + shift * seDeg))),
+    sharesOfAngles(told.map(({ angleDeg, seDeg }) => Math.abs(angleDeg + shift * seDeg))),
   );
   const each = (of: (name: keyof CutShares) => number) =>
     Object.fromEntries(names.map((name) => [name, of(name)])) as unknown as CutShares;
   return {
-    cut: sharesOf(told.map(({ angleDeg }) => angleDeg)),
+    cut: sharesOfAngles(told.map(({ angleDeg }) => angleDeg)),
     least: each((name) => (1 - untold) * Math.min(...tried.map((shares) => shares[name]))),
     most: each((name) => (1 - untold) * Math.max(...tried.map((shares) => shares[name])) + untold),
-  };
-}
-
-function sharesOf(angles: readonly number[]): CutShares {
-  const share = (test: (deg: number) => boolean) => angles.filter(test).length / angles.length;
-  return {
-    flatsawn: share((deg) => deg < 30),
-    rift: share((deg) => deg >= 30 && deg < 60),
-    quartered: share((deg) => deg >= 60),
   };
 }

@@ -13,12 +13,12 @@ import { SeamgrainError } from '../errors.js';
 import type { PanelPhoto } from '../image/panelPhoto.js';
 import { replicateBorder } from '../image/replicateBorder.js';
 import type { Progress } from '../progress.js';
-import type { CutShares } from '../results/compareResult.js';
 import type { EndgrainResult } from '../results/endgrainResult.js';
 import { findSpecies } from '../shop/movement/findSpecies.js';
 import { degFromRad } from '../units/degFromRad.js';
 import { wrapHalfTurnRad } from '../units/wrapHalfTurnRad.js';
 import { endgrainNotes } from './endgrainNotes.js';
+import { sharesOfAngles } from './sharesOfAngles.js';
 
 const stepMm = 5;
 /** Stain changes more slowly than rings do, mm. */
@@ -89,7 +89,7 @@ export function endgrainPanel(
     pithAtLeastMm: pith.kind === 'far' ? pith.atLeastMm : null,
     ringAngle: anglesAlong(rings, widthMm, heightMm / 2, Math.max(3, Math.round(widthMm / stepMm))),
     ringWidthMm: widths,
-    cut: sharesOf(fine.map((ring) => ring.angleDeg)),
+    cut: sharesOfAngles(fine.map((ring) => ring.angleDeg)),
     cupping: cupping(onFace(0), onFace(heightMm), { widthMm, thicknessMm: heightMm }, coefficients),
     notes: endgrainNotes(photo.notes, {
       kind: 'read',
@@ -112,15 +112,6 @@ function anglesAlong(rings: FittedRings, widthMm: number, yMm: number, count: nu
       leanDeg: degFromRad(wrapHalfTurnRad(acrossRad + Math.PI / 2)),
     };
   });
-}
-
-function sharesOf(angles: readonly number[]): CutShares {
-  const share = (test: (deg: number) => boolean) => angles.filter(test).length / angles.length;
-  return {
-    flatsawn: share((deg) => deg < 30),
-    rift: share((deg) => deg >= 30 && deg < 60),
-    quartered: share((deg) => deg >= 60),
-  };
 }
 
 function noDirection(): SeamgrainError {

@@ -1,5 +1,6 @@
 /**
- * How far the break counts where lines run nearly along the joint and few of them cross it.
+ * How far what lines say (their break, turn and spacing) counts where they run nearly along the joint
+ * and few of them cross it.
  *
  * min(1, f |sin theta|)^(1/3): with fewer than one line a degree of view crossing, the cubic
  * mean over the joint falls. An assumption, not a measured fact.
