@@ -1,5 +1,6 @@
 import { gaussianBlur } from '../filter/gaussianBlur.js';
 import type { BlockTensor } from './blockTensor.js';
+import { directionSpreadRad } from './directionSpreadRad.js';
 
 /** Fitted on drawn faces (seeds 430 to 434 of the nine settings); held out from the bench. */
 const scatterGain = 3.7;
@@ -58,7 +59,7 @@ function directionSpread(smooth: BlockTensor): Float32Array {
   );
   return jxx.map((xx, i) => {
     const coherence = Math.hypot(xx - jyy[i], 2 * jxy[i]) / (xx + jyy[i] + 1e-15);
-    return Math.sqrt(Math.max(0, 1 - coherence) / 2);
+    return directionSpreadRad(coherence);
   });
 }
 

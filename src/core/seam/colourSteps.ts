@@ -1,15 +1,12 @@
 import { ciede2000 } from '../colour/ciede2000.js';
 import type { Lab } from '../colour/lab.js';
 import { runningSums, sumWithin } from '../image/runningSums.js';
-import { figureColour } from './figureColour.js';
+import { clearMm, figureColour } from './figureColour.js';
 import type { ReadSide } from './readSide.js';
 import type { SeamWood } from './seamWood.js';
 
 /** Widths of the bands compared, mm: half a degree at 0.3, 0.6, 1.2, 2.3 and 3.4 m. */
 export const colourBandsMm: readonly number[] = [2.6, 5.2, 10.5, 20, 30];
-
-/** The glue line and the lens blur are left out on each side of the line, mm. */
-const clearMm = 0.7;
 
 /** A step is followed over so many stretches to either side (a decimetre each way at 600 mm). */
 const alongStretches = 10;

@@ -6,8 +6,8 @@ type LabStrips = SeamWood['lab'];
 /** Second moments of L*, a*, b* about each side's own mean: [LL, La, Lb, aa, ab, bb]. */
 type Scatter = readonly [number, number, number, number, number, number];
 
-/** Patches this near to the line are left out (glue, lens blur), mm. */
-const clearMm = 0.7;
+/** The glue line and the lens blur are left out of all colours on each side of the line, mm. */
+export const clearMm = 0.7;
 
 /**
  * The direction in L*a*b* in which the boards' own figure runs: from earlywood to latewood.

@@ -1,6 +1,7 @@
 import { gaussianKernel } from '../filter/gaussianKernel.js';
 import { smoothedRow } from '../filter/smoothedRow.js';
 import type { BlockTensor } from '../grain/blockTensor.js';
+import { directionSpreadRad } from '../grain/directionSpreadRad.js';
 import type { CarriedBlocks } from './carriedBlocks.js';
 import { ScatterSums, SlopeSums } from './columnSums.js';
 
@@ -158,7 +159,7 @@ function spreadAlong(slopes: SlopeSums, { total }: ScatterSums, stepMm: number):
   const { q1, q2 } = slopes.along(kernel);
   return smoothedRow(total, kernel).map((energy, i) => {
     const coherence = Math.hypot(q1[i], q2[i]) / (energy + 1e-12);
-    return Math.sqrt(Math.max(0, 1 - coherence) / 2);
+    return directionSpreadRad(coherence);
   });
 }
 
