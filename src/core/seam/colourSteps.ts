@@ -1,24 +1,22 @@
 import { ciede2000 } from '../colour/ciede2000.js';
 import type { Lab } from '../colour/lab.js';
-import { runningSums, sumWithin } from '../image/runningSums.js';
+import { bandMeans, type ColourSide, type Stretch } from './bandMeans.js';
+import { commonShift } from './commonShift.js';
 import { clearMm, figureColour } from './figureColour.js';
-import type { ReadSide } from './readSide.js';
-import type { SeamWood } from './seamWood.js';
 
 /** Widths of the bands compared, mm: half a degree at 0.3, 0.6, 1.2, 2.3 and 3.4 m. */
 export const colourBandsMm: readonly number[] = [2.6, 5.2, 10.5, 20, 30];
 
+/**
+ * Along the figure the step is read close to the line, in this share of the band: the figure's own
+ * colours differ the less the nearer two bands lie, another board's do not.
+ */
+const edgeShare = 0.4;
+/** Where those bands begin, mm from the line: clear of a glue line and the lens. */
+const edgeFromMm = 0.5;
+
 /** A step is followed over so many stretches to either side (a decimetre each way at 600 mm). */
 const alongStretches = 10;
-
-/** The colours on one side of a joint. */
-type ColourSide = Pick<ReadSide, 'lab' | 'etaMm'>;
-
-/** A stretch of a joint, mm along it. */
-export interface Stretch {
-  readonly fromMm: number;
-  readonly toMm: number;
-}
 
 /** A step of colour, and its parts along and beside the boards' own figure (`figureColour`), CIEDE2000. */
 export interface ColourStep {
@@ -31,9 +29,10 @@ export interface ColourStep {
  * Colour difference (CIEDE2000) between the bands on the two sides of a joint, for each stretch of
  * it and each band width.
  *
- * Colours are averaged over the neighbouring stretches before they are compared: between boards the
- * step is the same all along and stays, the figure's own steps (a band of latewood that the line
- * grazes) come and go and cancel. How far an eye follows an edge is an assumption.
+ * Neighbouring stretches are taken together before they are compared: between boards the step is
+ * the same all along and stays, the figure's own steps (a band of latewood that the line grazes)
+ * come and go. Along the figure's own line of colour only the step that light and dark wood have in
+ * common counts (`commonShift`), beside it the means. How far an eye follows an edge is an assumption.
  *
  * A line of a glued panel beside its joint (eta = 0) is read on its own board only: a band that
  * reached over the joint would take the joint's own step for the board's figure.
@@ -59,12 +58,20 @@ export function colourSteps(
   );
   const figure = figureColour(a.lab, b.lab);
   const known = new Map<number, ColourStep[]>();
+  const colours = (fromMm: number, widthMm: number) => {
+    const band = (side: -1 | 1) => ({ fromMm, toMm: Math.min(fromMm + widthMm, deepestMm(side)) });
+    return {
+      above: bandMeans(a, -1, band(-1), stretches, slideMm),
+      below: bandMeans(b, 1, band(1), stretches, 0),
+    };
+  };
   return (stretch, band) => {
+    const bandMm = colourBandsMm[band];
     const steps =
       known.get(band) ??
       stepsBetween(
-        bandMeans(a, -1, band, stretches, slideMm, deepestMm(-1)),
-        bandMeans(b, 1, band, stretches, 0, deepestMm(1)),
+        colours(clearMm, bandMm),
+        colours(edgeFromMm, edgeShare * bandMm),
         beside,
         figure,
       );
@@ -73,27 +80,38 @@ export function colourSteps(
   };
 }
 
-/** The step in every stretch, both sides averaged over the stretches about it that count. */
+/** Colours of the stretches on the two sides of a line. */
+interface BesideLine {
+  readonly above: readonly Lab[];
+  readonly below: readonly Lab[];
+}
+
+/** The step in every stretch, from all that count of those about it. */
 function stepsBetween(
-  above: readonly Lab[],
-  below: readonly Lab[],
+  wide: BesideLine,
+  edge: BesideLine,
   counts: readonly boolean[],
   figure: Lab,
 ): ColourStep[] {
-  const [sumsA, sumsB] = [steadySums(above, counts), steadySums(below, counts)];
+  const along = (colours: readonly Lab[]) =>
+    colours.map((lab) => lab.reduce((sum, x, c) => sum + x * figure[c], 0));
+  const [edgeAbove, edgeBelow] = [along(edge.above), along(edge.below)];
   return counts.map((_, k) => {
     const from = Math.max(0, k - alongStretches);
-    const to = Math.min(counts.length, k + alongStretches + 1);
-    if (sumsA[to].count === sumsA[from].count) return partedStep(above[k], below[k], figure);
+    const about = counts.flatMap((yes, i) =>
+      yes && i >= from && i <= k + alongStretches ? [i] : [],
+    );
+    const of = <T>(values: readonly T[]) => (about.length > 0 ? about : [k]).map((i) => values[i]);
     return partedStep(
-      meanBetween(sumsA[from], sumsA[to]),
-      meanBetween(sumsB[from], sumsB[to]),
+      meanColour(of(wide.above)),
+      meanColour(of(wide.below)),
+      commonShift(of(edgeAbove), of(edgeBelow)),
       figure,
     );
   });
 }
 
-function partedStep(a: Lab, b: Lab, figure: Lab): ColourStep {
+function partedStep(a: Lab, b: Lab, alongStep: number, figure: Lab): ColourStep {
   const step = b.map((x, c) => x - a[c]);
   const part = step.reduce((sum, x, c) => sum + x * figure[c], 0);
   const middle = a.map((x, c) => (x + b[c]) / 2);
@@ -104,68 +122,12 @@ function partedStep(a: Lab, b: Lab, figure: Lab): ColourStep {
     );
   return {
     deltaE: ciede2000(a, b),
-    alongDeltaE: differing((c) => part * figure[c]),
+    alongDeltaE: differing((c) => alongStep * figure[c]),
     besideDeltaE: differing((c) => step[c] - part * figure[c]),
   };
 }
 
-/** Colours summed over the stretches that count, up to one of them. */
-interface SteadySum {
-  readonly count: number;
-  readonly lab: Lab;
-}
-
-function steadySums(side: readonly Lab[], counts: readonly boolean[]): SteadySum[] {
-  let sum: SteadySum = { count: 0, lab: [0, 0, 0] };
-  const sums = [sum];
-  side.forEach(([l, a, b], i) => {
-    const { count, lab } = sum;
-    if (counts[i]) sum = { count: count + 1, lab: [lab[0] + l, lab[1] + a, lab[2] + b] };
-    sums.push(sum);
-  });
-  return sums;
-}
-
-function meanBetween(from: SteadySum, to: SteadySum): Lab {
-  const mean = (c: number) => (to.lab[c] - from.lab[c]) / (to.count - from.count);
+function meanColour(colours: readonly Lab[]): Lab {
+  const mean = (c: number) => colours.reduce((sum, lab) => sum + lab[c], 0) / colours.length;
   return [mean(0), mean(1), mean(2)];
-}
-
-/** Mean L*, a*, b* of one band on one side, stretch by stretch. */
-function bandMeans(
-  { lab, etaMm }: ColourSide,
-  side: -1 | 1,
-  band: number,
-  stretches: readonly Stretch[],
-  slideMm: number,
-  deepestMm: number,
-): Lab[] {
-  const { pxPerMm, reachAMm, plane } = lab[0];
-  const { width, height } = plane;
-  const line = (etaMm + reachAMm) * pxPerMm - 0.5;
-  const clear = line + side * clearMm * pxPerMm;
-  const first = side < 0 ? Math.floor(clear) : Math.ceil(clear);
-  const end = line + side * Math.min(clearMm + colourBandsMm[band], deepestMm) * pxPerMm;
-  const last = side < 0 ? Math.max(0, Math.ceil(end)) : Math.min(height - 1, Math.floor(end));
-  if (first < 0 || first >= height || side * (last - first) < 0) {
-    return stretches.map(() => [0, 0, 0]);
-  }
-  const [top, bottom] = [Math.min(first, last), Math.max(first, last) + 1];
-  const sums = labSums(lab);
-  return stretches.map(({ fromMm, toMm }) => {
-    const from = Math.min(width - 1, Math.max(0, Math.round((fromMm - slideMm) * pxPerMm)));
-    const to = Math.min(width, Math.max(from + 1, Math.round((toMm - slideMm) * pxPerMm)));
-    const mean = (c: number) =>
-      sumWithin(sums[c], width, from, top, to, bottom) / ((to - from) * (bottom - top));
-    return [mean(0), mean(1), mean(2)];
-  });
-}
-
-/** A line takes part in many joints, and lines of one wood lie close together: summed once. */
-const knownSums = new WeakMap<SeamWood['lab'], readonly Float64Array[]>();
-
-function labSums(lab: SeamWood['lab']): readonly Float64Array[] {
-  const sums = knownSums.get(lab) ?? lab.map(({ plane }) => runningSums(plane));
-  knownSums.set(lab, sums);
-  return sums;
 }
