@@ -6,7 +6,7 @@ import { sampleBilinear } from '../image/sampleBilinear.js';
 import type { Progress } from '../progress.js';
 import type { GrainCell, GrainResult } from '../results/grainResult.js';
 import { bandAmplitudes } from '../seam/bandAmplitudes.js';
-import { spacingMm } from '../seam/windowCues.js';
+import { spacingMm } from '../seam/spacingMm.js';
 import { wrapHalfTurnDeg } from '../units/wrapHalfTurnDeg.js';
 import { faceRingsOf } from './faceRingsPanel.js';
 

@@ -8,6 +8,7 @@ import { type ReadSide, readSide } from './readSide.js';
 import type { SeamStrip } from './seamStrip.js';
 import type { SeamWood } from './seamWood.js';
 import type { SideField } from './sideField.js';
+import { spacingRatios } from './spacingRatios.js';
 
 /** What one stretch of a line shows, before any eye or distance comes in. */
 export interface WindowMeasures {
@@ -21,6 +22,8 @@ export interface WindowMeasures {
   /** A turn below this may be an error of the reading, rad: two standard errors. */
   readonly doubtRad: number;
   readonly bands: readonly BandPair[];
+  /** The lines' spacing on B over A, as far as it keeps up along the joint; null if untold. */
+  readonly spacingRatio: number | null;
   /** Step of colour for a band width, by its index in `colourBandsMm`. */
   readonly colourStep: (band: number) => ColourStep;
   readonly ridge: GlueRidge;
@@ -81,11 +84,17 @@ export function jointMeasures(
     toMm: ((k + 1) * lengthMm) / count,
   }));
   const stepOf = colourSteps(a, b, stretches, slideMm);
+  const uAt = (mm: number) => u[Math.min(u.length - 1, (mm / profileA.stepMm) | 0)];
+  const crossing = stretches.map(({ fromMm, toMm }) => ({
+    bands: bandsAt(uAt((fromMm + toMm) / 2)),
+    fromUMm: uAt(fromMm),
+    toUMm: uAt(toMm),
+  }));
+  const ratios = spacingRatios(crossing);
   const windows = stretches.map(({ fromMm, toMm }, k) => {
     const atMm = (fromMm + toMm) / 2;
     const i =
       Math.min(fieldA.angleRad.length, fieldB.angleRad.length, 1 + atMm / fieldA.stepMm) - 1;
-    const n = Math.min(u.length - 1, (atMm / profileA.stepMm) | 0);
     const angleSeRad = Math.hypot(fieldA.angleSeRad[i | 0], fieldB.angleSeRad[i | 0]);
     return {
       atMm,
@@ -94,7 +103,8 @@ export function jointMeasures(
       angleSeRad,
       doubtRad: errorsOfDoubt * angleSeRad,
       turnRad: lastingTurnRad(fieldA, fieldB, i | 0),
-      bands: bandsAt(u[n]),
+      bands: crossing[k].bands,
+      spacingRatio: ratios[k],
       colourStep: (band: number) => stepOf(k, band),
       ridge: glued ? glueRidge(glued, a.etaMm, fromMm, toMm) : { areaMm: 0, peak: 0 },
     };

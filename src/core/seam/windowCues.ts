@@ -20,8 +20,6 @@ export interface CueStrengths extends Record<Exclude<Cue, 'break' | 'colour'>, n
   readonly colours: readonly [along: number, beside: number];
 }
 
-/** Bands that share the lines' energy within this factor of the strongest are "the lines". */
-const sharingBands = 0.5;
 /** Contrast at which a direction or spacing is judged as well as it ever is: 1 / 157 at best. */
 const peakSensitivity = 157;
 /** Finest glue line that a working scale resolves, mm. */
@@ -46,7 +44,8 @@ export function windowCues(window: WindowMeasures, distanceMm: number): CueStren
     direction: lines && directionOf(window, lines, distanceMm) * grazing(lines, angle, distanceMm),
     spacing:
       lines &&
-      spacingOf(window.bands) *
+      window.spacingRatio &&
+      spacingCue(1, window.spacingRatio) *
         Math.sqrt(clarity(lines, distanceMm)) *
         grazing(lines, angle, distanceMm),
     colours: [colourCue(colour.alongDeltaE) * field, colourCue(colour.besideDeltaE) * field],
@@ -62,21 +61,6 @@ function grazed(band: BandPair, angleRad: number, distanceMm: number): BandBreak
 
 const grazing = (band: BandPair, angleRad: number, distanceMm: number) =>
   grazingFactor(cyclesPerDeg(1 / band.frequencyPerMm, distanceMm), angleRad);
-
-/** Distance between grain lines on one side: the centre of the bands' energy, ln scale, mm. */
-export function spacingMm(bands: readonly BandPair[], side: 'A' | 'B'): number {
-  const amplitude = (b: BandPair) => (side === 'A' ? b.amplitudeA : b.amplitudeB);
-  const most = Math.max(...bands.map(amplitude));
-  let sum = 0;
-  let weight = 0;
-  for (const band of bands) {
-    if (amplitude(band) < sharingBands * most) continue;
-    const w = amplitude(band) ** 2;
-    sum -= w * Math.log(side === 'A' ? band.frequencyAPerMm : band.frequencyBPerMm);
-    weight += w;
-  }
-  return Math.exp(sum / Math.max(weight, 1e-12));
-}
 
 function strongest(bands: readonly BandPair[], distanceMm: number): BandPair | null {
   let best: BandPair | null = null;
@@ -104,9 +88,6 @@ function clarity(lines: BandPair, distanceMm: number): number {
   const seen = (sensitivity * (lines.amplitudeA + lines.amplitudeB)) / 2 / peakSensitivity;
   return Math.min(1, Math.max(0, seen));
 }
-
-const spacingOf = (bands: readonly BandPair[]) =>
-  spacingCue(spacingMm(bands, 'A'), spacingMm(bands, 'B'));
 
 /**
  * Beyond the distance at which the widest band read fills half a degree, the colours fill less of

@@ -1,5 +1,5 @@
 import type { WindowMeasures } from './lineMeasures.js';
-import { spacingMm } from './windowCues.js';
+import { spacingMm } from './spacingMm.js';
 
 /** How far the grain lines step in one stretch of the seam. */
 export interface WindowOffset {

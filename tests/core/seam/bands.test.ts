@@ -2,7 +2,8 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { bandAmplitudes, bandFrequenciesPerMm } from '../../../src/core/seam/bandAmplitudes.js';
 import type { WindowMeasures } from '../../../src/core/seam/lineMeasures.js';
-import { spacingMm, windowCues } from '../../../src/core/seam/windowCues.js';
+import { spacingMm } from '../../../src/core/seam/spacingMm.js';
+import { windowCues } from '../../../src/core/seam/windowCues.js';
 import { windowOffset } from '../../../src/core/seam/windowOffset.js';
 import { closedFormBreak } from '../../../src/core/visibility/closedFormBreak.js';
 import { cubicSum } from '../../../src/core/visibility/cubicSum.js';
@@ -30,6 +31,7 @@ function stretch(
     turnRad: 0,
     doubtRad: 0,
     bands: bandAmplitudes(lines(spacing, amplitude), b, u, 50),
+    spacingRatio: 1,
     colourStep: () => ({ deltaE: 0, alongDeltaE: 0, besideDeltaE: 0 }),
     ridge: { areaMm: 0, peak: 0 },
   };
