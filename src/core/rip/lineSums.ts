@@ -7,7 +7,7 @@ export interface LineSums {
   /** Length of one stretch, mm. */
   readonly stretchMm: number;
   readonly stretches: number;
-  /** Per channel: after i stretches, at [3 i], [3 i + 1], [3 i + 2]: count, sum of x^2, of x^3. */
+  /** Per channel: after i stretches, from [4 i] on: count, sum of x^2, of its errors' squares, of x^3. */
   readonly running: readonly Float64Array[];
 }
 
@@ -18,15 +18,17 @@ export function lineSums(
   keep: (atMm: number) => boolean = () => true,
 ): LineSums {
   const stretches = line.windows.length;
-  const running = channels.map(() => new Float64Array(3 * stretches + 3));
+  const running = channels.map(() => new Float64Array(4 * stretches + 4));
   line.windows.forEach((window, i) => {
     const strengths = keep(window.atMm) ? windowCues(window, distanceMm) : null;
-    channels.forEach(({ strength }, k) => {
+    channels.forEach((channel, k) => {
       const sums = running[k];
-      const x = strengths && strength(strengths);
-      sums[3 * i + 3] = sums[3 * i] + (x === null ? 0 : 1);
-      sums[3 * i + 4] = sums[3 * i + 1] + (x ?? 0) ** 2;
-      sums[3 * i + 5] = sums[3 * i + 2] + (x ?? 0) ** 3;
+      const x = strengths && channel.strength(strengths);
+      const error = x === null || !strengths ? 0 : (channel.error?.(strengths) ?? 0);
+      const here = [x === null ? 0 : 1, (x ?? 0) ** 2, error ** 2, (x ?? 0) ** 3];
+      here.forEach((value, n) => {
+        sums[4 * i + 4 + n] = sums[4 * i + n] + value;
+      });
     });
   });
   const lengthMm = line.profileA.stepMm * line.u.length;
@@ -55,9 +57,10 @@ export function stretchesBetween(
 /** Sums over the stretches whose middle lies between two places of the line. */
 export function sumsBetween(line: LineSums, fromMm: number, toMm: number): ChannelSums {
   const [from, to] = stretchesBetween(line, fromMm, toMm);
-  return line.running.map((sums) => ({
-    count: sums[3 * to] - sums[3 * from],
-    squares: sums[3 * to + 1] - sums[3 * from + 1],
-    cubes: sums[3 * to + 2] - sums[3 * from + 2],
-  }));
+  return line.running.map((sums) => {
+    const [count, squares, errors, cubes] = [0, 1, 2, 3].map(
+      (n) => sums[4 * to + n] - sums[4 * from + n],
+    );
+    return { count, squares, errors, cubes };
+  });
 }

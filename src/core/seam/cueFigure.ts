@@ -5,6 +5,8 @@ export interface CueSums {
   readonly count: number;
   /** Sum of x^2. */
   readonly squares: number;
+  /** Sum of the squares that errors of the reading alone would give. */
+  readonly errors: number;
   /** Sum of x^3. */
   readonly cubes: number;
 }
@@ -17,15 +19,21 @@ export interface OwnFigure {
   readonly rms: number;
 }
 
+/** Errors are only known so well: this share of what is read hides a joint whatever they are. */
+const leastShare = 0.25;
+
 /**
  * A board's own figure in one cue, from lines that carry no joint. Lines that told nothing are
  * left out; with none left there is no figure and nothing is masked.
+ *
+ * What errors of the reading give is no figure and hides nothing: it stays in `usual` and `spread`,
+ * as the joint is read with the same errors, and is taken off `rms`.
  */
 export function ownFigure(lines: readonly CueSums[]): OwnFigure {
   let told = 0;
   let usual = 0;
   let square = 0;
-  let [count, squares] = [0, 0];
+  let [count, squares, errors] = [0, 0, 0];
   for (const line of lines) {
     if (line.count === 0) continue;
     const cube = line.cubes / line.count;
@@ -34,11 +42,16 @@ export function ownFigure(lines: readonly CueSums[]): OwnFigure {
     square += cube * cube;
     count += line.count;
     squares += line.squares;
+    errors += line.errors;
   }
   if (told === 0) return { usual: 0, spread: 0, rms: 0 };
   usual /= told;
   const spread = Math.sqrt(Math.max(0, square / told - usual * usual));
-  return { usual, spread, rms: Math.sqrt(squares / count) };
+  return {
+    usual,
+    spread,
+    rms: Math.sqrt(Math.max(leastShare * squares, squares - errors) / count),
+  };
 }
 
 /**

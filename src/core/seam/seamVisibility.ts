@@ -50,11 +50,13 @@ export function seamVisibility(
 }
 
 function sumsOf(line: readonly CueStrengths[]): ChannelSums {
-  return channels.map(({ strength }) => {
-    const told = line.map(strength).filter((x) => x !== null);
+  return channels.map((channel) => {
+    const heard = line.filter((w) => channel.strength(w) !== null);
+    const told = heard.map(channel.strength).filter((x) => x !== null);
     return {
       count: told.length,
       squares: told.reduce((sum, x) => sum + x * x, 0),
+      errors: heard.reduce((sum, w) => sum + (channel.error?.(w) ?? 0) ** 2, 0),
       cubes: told.reduce((sum, x) => sum + x ** 3, 0),
     };
   });

@@ -9,12 +9,15 @@ import type { CueStrengths } from './windowCues.js';
 export interface Channel {
   readonly cue: Cue;
   readonly strength: (window: CueStrengths) => number | null;
+  /** What errors of the reading alone would give; they hide nothing. */
+  readonly error?: (window: CueStrengths) => number;
 }
 
 export const channels: readonly Channel[] = [
   ...bandFrequenciesPerMm.map((_, k) => ({
     cue: 'break' as const,
     strength: (w: CueStrengths) => w.breaks[k],
+    error: (w: CueStrengths) => w.breakErrors[k],
   })),
   ...[0, 1].map((part) => ({
     cue: 'colour' as const,

@@ -12,14 +12,16 @@ export function lineChannelSums(
   distanceMm: number,
   useColour: boolean,
 ): ChannelSums {
-  const sums = channels.map(() => ({ count: 0, squares: 0, cubes: 0 }));
+  const sums = channels.map(() => ({ count: 0, squares: 0, errors: 0, cubes: 0 }));
   for (const window of windows) {
     const cues = windowCues(window, distanceMm);
-    channels.forEach(({ cue, strength }, k) => {
-      const x = cue === 'colour' && !useColour ? 0 : strength(cues);
+    channels.forEach((channel, k) => {
+      const silent = channel.cue === 'colour' && !useColour;
+      const x = silent ? 0 : channel.strength(cues);
       if (x === null) return;
       sums[k].count++;
       sums[k].squares += x * x;
+      sums[k].errors += silent ? 0 : (channel.error?.(cues) ?? 0) ** 2;
       sums[k].cubes += x ** 3;
     });
   }
