@@ -49,7 +49,9 @@ describe('layout', () => {
     expect(run.json()).toMatchObject({
       schema: 'seamgrain/error@1',
       code: 'cannotDo',
-      message: expect.stringMatching(/1\/4 in\) too narrow.*\(1 1\/4 in\) too short/),
+      message: expect.stringMatching(
+        /1\/4 in \(6.4 mm\) too narrow.*1 1\/4 in \(31.8 mm\) too short/,
+      ),
     });
   });
 

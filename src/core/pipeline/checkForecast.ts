@@ -1,7 +1,7 @@
 import { SeamgrainError } from '../errors.js';
 import { ripLossMm } from '../rip/frontCut.js';
 import { leastEdgeMm } from '../rip/ripCurve.js';
-import { formatMm } from '../units/formatMm.js';
+import { lengthWords } from '../units/lengthWords.js';
 import type { ForecastOptions } from './forecastOptions.js';
 
 /**
@@ -18,7 +18,7 @@ export function checkForecast(
   if (!(kerfMm > 0) || !(dressMm >= 0)) {
     throw new SeamgrainError(
       'wrongUsage',
-      `A kerf of ${formatMm(kerfMm)} and a dressing of ${formatMm(dressMm)} cannot be forecast.`,
+      `A kerf of ${lengthWords(kerfMm)} and a dressing of ${lengthWords(dressMm)} cannot be forecast.`,
       'Give a kerf above zero and a dressing of zero or more.',
     );
   }
@@ -29,15 +29,15 @@ export function checkForecast(
     if (!(yMm >= leastMm && yMm <= panel.heightMm - leastMm)) {
       throw new SeamgrainError(
         'badPanel',
-        `A rip ${formatMm(yMm)} from the top leaves no wood to read on one side.`,
-        `The panel is ${formatMm(panel.heightMm)} wide; ask between ${formatMm(leastMm)} and ${formatMm(panel.heightMm - leastMm)}.`,
+        `A rip ${lengthWords(yMm)} from the top leaves no wood to read on one side.`,
+        `The panel is ${lengthWords(panel.heightMm)} wide; ask between ${lengthWords(leastMm)} and ${lengthWords(panel.heightMm - leastMm)}.`,
       );
     }
     if (i > 0 && yMm - sorted[i - 1] < lossMm + leastEdgeMm) {
       throw new SeamgrainError(
         'badPanel',
-        `The rips ${formatMm(sorted[i - 1])} and ${formatMm(yMm)} from the top leave no strip between them.`,
-        `Each takes ${formatMm(lossMm)}; ask for rips at least ${formatMm(lossMm + leastEdgeMm)} apart.`,
+        `The rips ${lengthWords(sorted[i - 1])} and ${lengthWords(yMm)} from the top leave no strip between them.`,
+        `Each takes ${lengthWords(lossMm)}; ask for rips at least ${lengthWords(lossMm + leastEdgeMm)} apart.`,
       );
     }
   }

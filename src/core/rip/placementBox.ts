@@ -1,5 +1,5 @@
 import { SeamgrainError } from '../errors.js';
-import { formatMm } from '../units/formatMm.js';
+import { lengthWords } from '../units/lengthWords.js';
 import { type CutLoss, ripLossMm } from './frontCut.js';
 import type { PanelBox } from './panelBox.js';
 import { leastEdgeMm } from './ripCurve.js';
@@ -40,11 +40,11 @@ export function placementBox(
   const missing = Object.entries(short).filter(([, mm]) => mm > 1e-6);
   if (missing.length > 0) {
     const where = within ? 'The allowed box' : 'The panel';
-    const much = missing.map(([name, mm]) => `${formatMm(mm)} of ${name}`).join(' and ');
+    const much = missing.map(([name, mm]) => `${lengthWords(mm)} of ${name}`).join(' and ');
     throw new SeamgrainError(
       'cannotDo',
-      `${where} is too small for a front of ${formatMm(widthMm)} x ${formatMm(heightMm)}: ${much} are missing.`,
-      `The front needs ${formatMm(besideMm)} beside it at either end and ${formatMm(aboveMm)} above and below (margin, kerf and dressing); ask for a smaller front, margin or kerf.`,
+      `${where} is too small for a front of ${lengthWords(widthMm)} x ${lengthWords(heightMm)}: ${much} are missing.`,
+      `The front needs ${lengthWords(besideMm)} beside it at either end and ${lengthWords(aboveMm)} above and below (margin, kerf and dressing); ask for a smaller front, margin or kerf.`,
     );
   }
   return box;

@@ -1,4 +1,5 @@
 import type { SeamResult } from '../results/scoreResult.js';
+import { lengthWords } from '../units/lengthWords.js';
 import type { LineMeasures } from './lineMeasures.js';
 import { type LostWidth, lostWidth } from './lostWidth.js';
 
@@ -39,9 +40,9 @@ export function lostResult(
     notes.push('The lines meet about equally well over a wide range of widths lost.');
   } else if (!sureWidth) {
     notes.push(
-      `The lines meet as well at a width of ${weighed.bestUnslidMm.toFixed(1)} mm lost and nothing ` +
-        `slid as at ${weighed.best.lostMm.toFixed(1)} mm and a slide of ` +
-        `${weighed.best.slideMm.toFixed(1)} mm.`,
+      `The lines meet as well at a width of ${lengthWords(weighed.bestUnslidMm)} lost and nothing ` +
+        `slid as at ${lengthWords(weighed.best.lostMm)} and a slide of ` +
+        `${lengthWords(Math.abs(weighed.best.slideMm))}.`,
     );
   } else if (!sureSlide) {
     notes.push(

@@ -1,5 +1,5 @@
 import type { AsCutResult } from '../../core/results/asCutResult.js';
-import { lengthWords } from '../../core/shop/layout/lengthWords.js';
+import { lengthWords } from '../../core/units/lengthWords.js';
 
 /** What follows from the measured pieces, as lines for a terminal. */
 export function describeAsCut(asCut: AsCutResult): string[] {

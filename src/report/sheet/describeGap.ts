@@ -1,14 +1,10 @@
 import type { GapResult } from '../../core/results/gapResult.js';
-import { formatInches } from '../../core/units/formatInches.js';
-import { formatMm } from '../../core/units/formatMm.js';
-import { mmPerInch } from '../../core/units/mmPerInch.js';
+import { lengthWords } from '../../core/units/lengthWords.js';
 import { capitalise } from '../words/capitalise.js';
 
 /** A gap as lines for a terminal. */
 export function describeGap(gap: GapResult): string[] {
-  const both = (mm: number) => `${formatInches(mm, 64)} (${formatMm(mm, 2)})`;
-  const least = (mm: number) =>
-    mm < mmPerInch / 128 ? `less than 1/64 in (${formatMm(mm, 2)})` : both(mm);
+  const both = lengthWords;
   const { seasons, place, ends, months } = gap;
   const verb = gap.changeMm < 0 ? 'shrinks' : 'swells';
   const lines = [
@@ -18,7 +14,7 @@ export function describeGap(gap: GapResult): string[] {
     `It is ${both(seasons.driestMm)} when driest and ${both(seasons.dampestMm)} when dampest. ${gap.looks.words}`,
   ];
   if (ends) {
-    lines.push(`Along the grain the front changes by at most ${least(Math.abs(ends.changeMm))}.`);
+    lines.push(`Along the grain the front changes by at most ${both(Math.abs(ends.changeMm))}.`);
   }
   for (const { month, mc, gapMm } of months ?? []) {
     lines.push(`  month ${month}: ${mc.toFixed(1)} %, gap ${both(gapMm)}`);

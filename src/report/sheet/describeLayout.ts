@@ -1,5 +1,5 @@
 import type { LayoutResult } from '../../core/results/layoutResult.js';
-import { lengthWords } from '../../core/shop/layout/lengthWords.js';
+import { lengthWords } from '../../core/units/lengthWords.js';
 
 /** A layout as lines for a terminal: need and spare, then every step with its cautions. */
 export function describeLayout(layout: LayoutResult): string[] {

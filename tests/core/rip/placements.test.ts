@@ -87,7 +87,7 @@ describe('the search for a front', () => {
     const refuse = () => placementBox(panel, { ...wish, heightMm: 90 });
     // 110 - 90 - 2 x (14 + 3.175) = -14.35.
     expect(refuse).toThrow(SeamgrainError);
-    expect(refuse).toThrow(/14\.[34] mm of width/);
+    expect(refuse).toThrow(/14\.[34] mm\) of width/);
   });
 });
 

@@ -1,6 +1,6 @@
 import type { DryClampResult } from '../../results/dryClampResult.js';
 import { formatInches } from '../../units/formatInches.js';
-import { formatMm } from '../../units/formatMm.js';
+import { lengthWords } from '../../units/lengthWords.js';
 
 const how = {
   tight: '',
@@ -25,19 +25,19 @@ export function dryJointWords({
   }
   if (verdict === 'closes' || !worst || !dress || !shape) {
     return [
-      `Nothing wider than a slip of paper (${formatMm(paperMm, 2)}): light pressure closes it. If it takes force, joint again.`,
+      `Nothing wider than a slip of paper (${lengthWords(paperMm)}): light pressure closes it. If it takes force, joint again.`,
     ];
   }
   const words = [
-    `Widest at ${formatInches(worst.atMm)} from the left: ${formatMm(worst.gapMm, 2)}. ${how[shape]}`,
-    `Dress the ${dress.piece}, up to ${formatMm(dress.takeMm, 2)}. Check both edges with a straightedge first: the gap alone does not say which one is off. A convex edge is the safer one to correct.`,
+    `Widest at ${formatInches(worst.atMm)} from the left: ${lengthWords(worst.gapMm)}. ${how[shape]}`,
+    `Dress the ${dress.piece}, up to ${lengthWords(dress.takeMm)}. Check both edges with a straightedge first: the gap alone does not say which one is off. A convex edge is the safer one to correct.`,
   ];
   if (dress.isEnough === false) {
     words.push(
-      `The ${dress.piece} is ${formatMm(-dress.spareLeftMm!, 2)} short of the width for that: the face comes out narrower, or the piece is made again.`,
+      `The ${dress.piece} is ${lengthWords(-dress.spareLeftMm!)} short of the width for that: the face comes out narrower, or the piece is made again.`,
     );
   } else if (dress.spareLeftMm !== null) {
-    words.push(`${formatMm(dress.spareLeftMm, 2)} to spare afterwards.`);
+    words.push(`${lengthWords(dress.spareLeftMm)} to spare afterwards.`);
   }
   return words;
 }

@@ -1,6 +1,6 @@
 import type { AsCutResult, MeasuredPiece } from '../../results/asCutResult.js';
 import type { LayoutResult } from '../../results/layoutResult.js';
-import { lengthWords } from './lengthWords.js';
+import { lengthWords } from '../../units/lengthWords.js';
 
 /** Thinnest thing that a joint must not pass: a slip of paper, 0.1 mm [M]. */
 const paperMm = 0.1;

@@ -1,5 +1,5 @@
+import { lengthWords } from '../../units/lengthWords.js';
 import type { ExactLayout } from './exactLayout.js';
-import { lengthWords } from './lengthWords.js';
 import type { SpareWood } from './spareWood.js';
 
 /**

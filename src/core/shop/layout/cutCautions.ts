@@ -1,4 +1,4 @@
-import { lengthWords } from './lengthWords.js';
+import { lengthWords } from '../../units/lengthWords.js';
 import type { SawLimits } from './sawLimits.js';
 import type { SawStep } from './workSteps.js';
 

@@ -1,7 +1,6 @@
 import type Fraction from 'fraction.js';
 import { SeamgrainError } from '../../errors.js';
-import { formatInches } from '../../units/formatInches.js';
-import { formatMm } from '../../units/formatMm.js';
+import { lengthWords } from '../../units/lengthWords.js';
 import type { FaceSizeMm } from './layoutInput.js';
 
 /**
@@ -27,6 +26,5 @@ export function demandPanel(
 function shortfall(word: string, needMm: number, haveMm: number): string {
   const shortMm = needMm - haveMm;
   if (shortMm < 1e-9) return '';
-  const both = (mm: number) => `${formatMm(mm, 3)} (${formatInches(mm, 64)})`;
-  return `${both(shortMm)} too ${word}: it needs ${both(needMm)} and has ${both(haveMm)}`;
+  return `${lengthWords(shortMm)} too ${word}: it needs ${lengthWords(needMm)} and has ${lengthWords(haveMm)}`;
 }

@@ -1,7 +1,6 @@
 import type Fraction from 'fraction.js';
 import { SeamgrainError } from '../../errors.js';
-import { formatInches } from '../../units/formatInches.js';
-import { formatMm } from '../../units/formatMm.js';
+import { lengthWords } from '../../units/lengthWords.js';
 
 /** A stretch of the panel along x or y, exact millimetres from the upper left corner. */
 export interface Span {
@@ -80,10 +79,9 @@ export interface AxisWords {
 function demandRoom(room: Fraction, where: string, words: AxisWords): void {
   if (room.compare(0) > 0) return;
   const short = room.neg().valueOf();
-  const amount = `${formatMm(short, 2)} (${formatInches(short, 64)})`;
   const problem =
     short === 0
       ? `nothing is left ${where} after the saw and the plane`
-      : `${amount} too little wood ${where} for the saw and the plane`;
+      : `${lengthWords(short)} too little wood ${where} for the saw and the plane`;
   throw new SeamgrainError('cannotDo', problem, words.remedy);
 }

@@ -1,7 +1,7 @@
 import type { LayoutStep, PlaningBudget } from '../../results/layoutResult.js';
+import { lengthWords } from '../../units/lengthWords.js';
 import type { ExactLayout } from './exactLayout.js';
 import type { FaceSizeMm } from './layoutInput.js';
-import { lengthWords } from './lengthWords.js';
 import type { SpareWood } from './spareWood.js';
 
 /** From the dry clamp to the fitted front, in words. */

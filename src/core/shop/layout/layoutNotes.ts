@@ -1,6 +1,5 @@
-import { formatMm } from '../../units/formatMm.js';
+import { lengthWords } from '../../units/lengthWords.js';
 import type { ExactLayout } from './exactLayout.js';
-import { lengthWords } from './lengthWords.js';
 
 /** What the figures rest on, and what they do not cover. */
 export function layoutNotes(layout: ExactLayout, isRuleTooCoarse: boolean): string[] {
@@ -16,7 +15,7 @@ export function layoutNotes(layout: ExactLayout, isRuleTooCoarse: boolean): stri
   if (frontWood === 'same') {
     const endGap = kerf.add(trimEnds).valueOf();
     notes.push(
-      `End pieces left at their place leave ${formatMm(endGap, 2)} beside the front; sliding them in closes that and moves their lines along the rails by the slide.`,
+      `End pieces left at their place leave ${lengthWords(endGap)} beside the front; sliding them in closes that and moves their lines along the rails by the slide.`,
     );
   } else {
     notes.push(

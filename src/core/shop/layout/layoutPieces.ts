@@ -1,7 +1,7 @@
 import type { LayoutPiece } from '../../results/layoutResult.js';
+import { lengthWords } from '../../units/lengthWords.js';
 import type { ExactLayout, ExactPiece } from './exactLayout.js';
 import { isStrip } from './isStrip.js';
-import { lengthWords } from './lengthWords.js';
 import type { WorkOnRule } from './settingsOnRule.js';
 
 /** The finished pieces in reading order, exact and as set, with what may be dressed and what not. */

@@ -1,9 +1,9 @@
 import type { LayoutCut, LayoutStep, PlaningBudget } from '../../results/layoutResult.js';
+import { lengthWords } from '../../units/lengthWords.js';
 import { bowBrief } from './bowBrief.js';
 import { bowWords } from './bowWords.js';
 import type { ExactLayout } from './exactLayout.js';
 import { finishingSteps } from './finishingSteps.js';
-import { lengthWords } from './lengthWords.js';
 import type { SpareWood } from './spareWood.js';
 import type { References } from './workSequence.js';
 

@@ -1,7 +1,6 @@
 import { SeamgrainError } from '../../errors.js';
 import type { PlaningBudget } from '../../results/layoutResult.js';
-import { formatInches } from '../../units/formatInches.js';
-import { formatMm } from '../../units/formatMm.js';
+import { lengthWords } from '../../units/lengthWords.js';
 
 /**
  * What the spare thickness can absorb after glue-up.
@@ -17,11 +16,11 @@ export function planingBudget(roughMm: number, finishedMm: number): PlaningBudge
   if (toLoseMm < 0) {
     throw new SeamgrainError(
       'cannotDo',
-      `the stock is ${formatMm(-toLoseMm, 2)} too thin`,
+      `the stock is ${lengthWords(-toLoseMm)} too thin`,
       'take thicker stock or a thinner finished panel',
     );
   }
-  const lose = `${formatMm(toLoseMm, 2)} (${formatInches(toLoseMm, 64)})`;
+  const lose = lengthWords(toLoseMm);
   const notes = [
     `Panel and front lose the same ${lose}, half from each face: plane the front in its opening or to the same setting.`,
     'A front planed more or less than the panel parts from its lines: t further down shifts a line by t / tan(ring angle to the face), most in flatsawn wood.',

@@ -1,5 +1,5 @@
 import type { LayoutPiece } from '../../results/layoutResult.js';
-import { lengthWords } from './lengthWords.js';
+import { lengthWords } from '../../units/lengthWords.js';
 import type { SpareWood } from './spareWood.js';
 
 /**

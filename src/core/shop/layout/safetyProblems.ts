@@ -1,4 +1,4 @@
-import { lengthWords } from './lengthWords.js';
+import { lengthWords } from '../../units/lengthWords.js';
 import type { NumberedCut } from './numberCuts.js';
 import type { SawLimits } from './sawLimits.js';
 import type { PromisedPiece, WorkStep } from './workSteps.js';

@@ -1,4 +1,4 @@
-import { formatMm } from '../../units/formatMm.js';
+import { lengthWords } from '../../units/lengthWords.js';
 import type { GapInput } from './gapInput.js';
 import type { WoodSpecies } from './woodSpecies.js';
 
@@ -41,7 +41,7 @@ export function gapNotes(input: GapInput, facts: GapFacts): string[] {
   notes.push(...humidityNotes(input));
   if (input.surround?.kind === 'solid') {
     notes.push(
-      `The opening moves with its panel; what is left is the difference. ${formatMm(lagMm, 2)} is added because a front follows the air faster than the panel round it, by about 1 % (common practice, no published source).`,
+      `The opening moves with its panel; what is left is the difference. ${lengthWords(lagMm)} is added because a front follows the air faster than the panel round it, by about 1 % (common practice, no published source).`,
     );
     if (relativeMm < 0 && changeMm >= 0) {
       notes.push('The opening grows more than the front does: the front binds in the dry season.');

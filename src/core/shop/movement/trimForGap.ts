@@ -1,6 +1,6 @@
 import type { GapResult } from '../../results/gapResult.js';
 import type { LayoutResult } from '../../results/layoutResult.js';
-import { lengthWords } from '../layout/lengthWords.js';
+import { lengthWords } from '../../units/lengthWords.js';
 
 /**
  * Says where the trim that a layout allows is less than the gap that the front wants.

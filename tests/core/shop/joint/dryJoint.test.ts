@@ -109,7 +109,7 @@ describe('the judgement', () => {
       spareLeftMm: -0.3,
       isEnough: false,
     });
-    expect(result.words.join(' ')).toMatch(/0.3 mm short/);
+    expect(result.words.join(' ')).toMatch(/\(0.3 mm\) short/);
   });
 
   it('goes to the strip only when the rail has nothing', () => {

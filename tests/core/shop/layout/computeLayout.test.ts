@@ -111,12 +111,12 @@ describe('layout', () => {
   });
 
   it.each([
-    ['narrow', { panel: { lengthMm: mm(36), widthMm: mm(4) } }, /1\/4 in\) too narrow/],
-    ['short', { panel: { lengthMm: mm(14), widthMm: mm(20) } }, /1\/4 in\) too short/],
+    ['narrow', { panel: { lengthMm: mm(36), widthMm: mm(4) } }, /1\/4 in \(6.4 mm\) too narrow/],
+    ['short', { panel: { lengthMm: mm(14), widthMm: mm(20) } }, /1\/4 in \(6.[34] mm\) too short/],
     [
       'too near the edge',
       { fronts: [{ ...chest.fronts[0]!, yMm: 2 }] },
-      /1.18 mm \(3\/64 in\) too little wood above the front/,
+      /3\/64 in \(1.2 mm\) too little wood above the front/,
     ],
     ['beyond the end', { fronts: [{ ...chest.fronts[0]!, xMm: mm(30) }] }, /right of the front/],
   ])('a panel %s is refused, saying by how much', (_, change, message) => {
