@@ -1,5 +1,5 @@
 import type { LayoutResult, LayoutStep } from '../../core/results/layoutResult.js';
-import { lengthWords } from '../../core/shop/layout/lengthWords.js';
+import { lengthWords } from '../../core/units/lengthWords.js';
 import { Fractions } from '../parts/Fractions.js';
 
 /** The work in order: every cut with its setting in big numbers, cautions beside the step. */

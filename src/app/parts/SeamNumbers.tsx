@@ -2,7 +2,7 @@ import type { SeamResult } from '../../core/results/scoreResult.js';
 import type { LengthUnits } from '../../report/words/lengthUnits.js';
 import type { PlacedSeam } from '../../report/words/placedSeam.js';
 import { smallLengthText } from '../../report/words/smallLengthText.js';
-import { viewingDistanceText } from '../../report/words/viewingDistanceText.js';
+import { vanishingText } from '../../report/words/vanishingText.js';
 import { Fractions } from './Fractions.js';
 
 const untold = 'cannot tell';
@@ -32,7 +32,7 @@ export function SeamNumbers({
     ],
     [
       'Vanishes from',
-      visibility.vanishesAtMm === null ? '—' : vanishesText(visibility.vanishesAtMm, units),
+      visibility.vanishesAtMm === null ? '—' : vanishingText(visibility.vanishesAtMm, units),
     ],
     ['Lines step', length(offset.mm, offset.seMm)],
     [
@@ -75,11 +75,6 @@ function Row({ name, value }: { readonly name: string; readonly value: string })
       </dd>
     </>
   );
-}
-
-/** The score looks no farther than 20 m. */
-function vanishesText(mm: number, units: LengthUnits): string {
-  return `${mm < 20_000 ? '' : 'beyond '}${viewingDistanceText(mm, units)}`;
 }
 
 function chanceText(p: number): string {

@@ -2,7 +2,7 @@ import type { ForecastRip } from '../../core/results/forecastResult.js';
 import { cueText } from '../words/cueText.js';
 import type { LengthUnits } from '../words/lengthUnits.js';
 import { placeText } from '../words/placeText.js';
-import { viewingDistanceText } from '../words/viewingDistanceText.js';
+import { seenFromText } from '../words/seenFromText.js';
 import { slideText } from './slideText.js';
 import { clauseOfV, wordOfV } from './wordOfV.js';
 
@@ -12,8 +12,7 @@ export function describeRip(rip: ForecastRip, units: LengthUnits): string {
   const where = `A rip ${placeText(rip.yMm, units)} from the top`;
   if (v === null) return `${where} cannot be forecast${because(rip.notes)}.`;
   const worst = v >= 1 ? worstText(rip, units) : '';
-  const far =
-    v >= 1 && vanishesAtMm ? ` from as far as ${viewingDistanceText(vanishesAtMm, units)}` : '';
+  const far = v >= 1 && vanishesAtMm ? ` ${seenFromText(vanishesAtMm, units)}` : '';
   return [
     `${where} ${clauseOfV(v)}${far}${worst}.`,
     ...slideSentence(rip, units),

@@ -3,7 +3,7 @@ import { escapeXml } from '../draw/escapeXml.js';
 import { fractionsHtml } from '../html/fractionsHtml.js';
 import type { LengthUnits } from '../words/lengthUnits.js';
 import { placeText } from '../words/placeText.js';
-import { viewingDistanceText } from '../words/viewingDistanceText.js';
+import { vanishingText } from '../words/vanishingText.js';
 import { cutCueNoun } from './cutCueNoun.js';
 import { slideText } from './slideText.js';
 
@@ -46,7 +46,7 @@ function rowsOf(units: LengthUnits): Row[] {
 
 function farText({ v, vanishesAtMm }: ForecastRip['visibility'], units: LengthUnits) {
   if (v === null) return null;
-  return vanishesAtMm === null ? 'at no distance' : viewingDistanceText(vanishesAtMm, units);
+  return vanishesAtMm === null ? 'at no distance' : vanishingText(vanishesAtMm, units);
 }
 
 function slideOf(mm: number | null, units: LengthUnits): string | null {

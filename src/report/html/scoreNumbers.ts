@@ -6,7 +6,7 @@ import { capitalise } from '../words/capitalise.js';
 import { cueNoun } from '../words/cueNoun.js';
 import type { LengthUnits } from '../words/lengthUnits.js';
 import type { PlacedSeam } from '../words/placedSeam.js';
-import { viewingDistanceText } from '../words/viewingDistanceText.js';
+import { vanishingText } from '../words/vanishingText.js';
 import { fractionsHtml } from './fractionsHtml.js';
 import { levelSwatchHtml } from './levelSwatchHtml.js';
 
@@ -68,9 +68,7 @@ function rowsOfNumbers(units: LengthUnits): Row[] {
 function distanceOf({ visibility }: SeamResult, units: LengthUnits): string | null {
   if (visibility.v === null) return null;
   if (visibility.vanishesAtMm === null) return 'at no distance';
-  // The score looks no farther.
-  const far = visibility.vanishesAtMm < 20_000 ? '' : 'beyond ';
-  return `${far}${viewingDistanceText(visibility.vanishesAtMm, units)}`;
+  return vanishingText(visibility.vanishesAtMm, units);
 }
 
 function fixed(value: number | null, places: number): string | null {

@@ -3,7 +3,7 @@ import { type CueFacts, cueText } from './cueText.js';
 import type { LengthUnits } from './lengthUnits.js';
 import type { PlacedSeam } from './placedSeam.js';
 import { placeText } from './placeText.js';
-import { viewingDistanceText } from './viewingDistanceText.js';
+import { seenFromText } from './seenFromText.js';
 import { worstPlaces } from './worstPlaces.js';
 
 /**
@@ -12,7 +12,7 @@ import { worstPlaces } from './worstPlaces.js';
  */
 export function worstPlaceText({ seam, runs }: PlacedSeam, units: LengthUnits): string {
   const { vanishesAtMm, cue } = seam.visibility;
-  const far = vanishesAtMm === null ? '' : farText(vanishesAtMm, units);
+  const far = vanishesAtMm === null ? '' : seenFromText(vanishesAtMm, units);
   const worst = worstPlaces(seam)[0];
   if (!worst) {
     return [far, cue ? `because ${cueText(factsOfSeam(seam), units)}` : '']
@@ -28,12 +28,6 @@ export function worstPlaceText({ seam, runs }: PlacedSeam, units: LengthUnits): 
   const where = `worst ${placeText(placeMm, units)} from the ${end}, where ${cueText(facts, units)}`;
   return [far, where].filter(Boolean).join(', ');
 }
-
-/** The score looks no farther than this; a joint still seen there is seen from beyond. */
-const farthestMm = 20_000;
-
-const farText = (mm: number, units: LengthUnits) =>
-  `${mm < farthestMm ? 'from as far as' : 'even from'} ${viewingDistanceText(mm, units)}`;
 
 function factsOfSeam({ visibility, offset, grain }: SeamResult): CueFacts {
   return { cue: visibility.cue, offsetMm: offset.mm, changeDeg: grain.changeDeg };
