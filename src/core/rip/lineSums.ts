@@ -24,11 +24,11 @@ export function lineSums(
     channels.forEach((channel, k) => {
       const sums = running[k];
       const x = strengths && channel.strength(strengths);
-      const error = x === null || !strengths ? 0 : (channel.error?.(strengths) ?? 0);
-      const here = [x === null ? 0 : 1, (x ?? 0) ** 2, error ** 2, (x ?? 0) ** 3];
-      here.forEach((value, n) => {
-        sums[4 * i + 4 + n] = sums[4 * i + n] + value;
-      });
+      const error = (strengths && channel.error?.(strengths)) ?? 0;
+      sums[4 * i + 4] = sums[4 * i] + (x === null ? 0 : 1);
+      sums[4 * i + 5] = sums[4 * i + 1] + (x ?? 0) ** 2;
+      sums[4 * i + 6] = sums[4 * i + 2] + error ** 2;
+      sums[4 * i + 7] = sums[4 * i + 3] + (x ?? 0) ** 3;
     });
   });
   const lengthMm = line.profileA.stepMm * line.u.length;
@@ -57,10 +57,11 @@ export function stretchesBetween(
 /** Sums over the stretches whose middle lies between two places of the line. */
 export function sumsBetween(line: LineSums, fromMm: number, toMm: number): ChannelSums {
   const [from, to] = stretchesBetween(line, fromMm, toMm);
-  return line.running.map((sums) => {
-    const [count, squares, errors, cubes] = [0, 1, 2, 3].map(
-      (n) => sums[4 * to + n] - sums[4 * from + n],
-    );
-    return { count, squares, errors, cubes };
-  });
+  const [i, k] = [4 * from, 4 * to];
+  return line.running.map((sums) => ({
+    count: sums[k] - sums[i],
+    squares: sums[k + 1] - sums[i + 1],
+    errors: sums[k + 2] - sums[i + 2],
+    cubes: sums[k + 3] - sums[i + 3],
+  }));
 }

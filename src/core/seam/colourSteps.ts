@@ -3,6 +3,7 @@ import type { Lab } from '../colour/lab.js';
 import { bandMeans, type ColourSide, type Stretch } from './bandMeans.js';
 import { commonShift } from './commonShift.js';
 import { clearMm, figureColour } from './figureColour.js';
+import { meanColour, steadyColours } from './steadyColours.js';
 
 /** Widths of the bands compared, mm: half a degree at 0.3, 0.6, 1.2, 2.3 and 3.4 m. */
 export const colourBandsMm: readonly number[] = [2.6, 5.2, 10.5, 20, 30];
@@ -86,26 +87,25 @@ interface BesideLine {
   readonly below: readonly Lab[];
 }
 
-/** The step in every stretch, from all that count of those about it. */
+/** The step in every stretch, from all that count of those about it; none count, none is told. */
 function stepsBetween(
   wide: BesideLine,
   edge: BesideLine,
   counts: readonly boolean[],
   figure: Lab,
 ): ColourStep[] {
-  const along = (colours: readonly Lab[]) =>
-    colours.map((lab) => lab.reduce((sum, x, c) => sum + x * figure[c], 0));
-  const [edgeAbove, edgeBelow] = [along(edge.above), along(edge.below)];
+  const steady = (colours: readonly Lab[]) => steadyColours(colours, counts, figure);
+  const [above, below] = [steady(wide.above), steady(wide.below)];
+  const [edgeAbove, edgeBelow] = [steady(edge.above).along, steady(edge.below).along];
   return counts.map((_, k) => {
     const from = Math.max(0, k - alongStretches);
-    const about = counts.flatMap((yes, i) =>
-      yes && i >= from && i <= k + alongStretches ? [i] : [],
-    );
-    const of = <T>(values: readonly T[]) => (about.length > 0 ? about : [k]).map((i) => values[i]);
+    const to = Math.min(counts.length, k + alongStretches + 1);
+    const [first, end] = [above.before[from], above.before[to]];
+    if (first === end) return { deltaE: 0, alongDeltaE: 0, besideDeltaE: 0 };
     return partedStep(
-      meanColour(of(wide.above)),
-      meanColour(of(wide.below)),
-      commonShift(of(edgeAbove), of(edgeBelow)),
+      meanColour(above, from, to),
+      meanColour(below, from, to),
+      commonShift(edgeAbove.subarray(first, end), edgeBelow.subarray(first, end)),
       figure,
     );
   });
@@ -125,9 +125,4 @@ function partedStep(a: Lab, b: Lab, alongStep: number, figure: Lab): ColourStep 
     alongDeltaE: differing((c) => alongStep * figure[c]),
     besideDeltaE: differing((c) => step[c] - part * figure[c]),
   };
-}
-
-function meanColour(colours: readonly Lab[]): Lab {
-  const mean = (c: number) => colours.reduce((sum, lab) => sum + lab[c], 0) / colours.length;
-  return [mean(0), mean(1), mean(2)];
 }

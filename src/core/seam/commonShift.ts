@@ -5,19 +5,40 @@
  * board is lighter or darker in every rank; more latewood on one side moves the middle ranks only.
  * What is told is the mean over the third of the ranks that moved least, in the sense of them all.
  *
- * @param a, b one number for every stretch, as many on either side.
+ * @param a, b one number for every stretch, as many on either side; a few dozen at most.
  * @returns B less A; 0 where the least of the ranks do not move that way.
  */
-export function commonShift(a: readonly number[], b: readonly number[]): number {
-  const dark = Float64Array.from(a).sort();
-  const moved = Float64Array.from(b)
-    .sort()
-    .map((x, rank) => x - dark[rank]);
-  const sense = Math.sign(moved.reduce((sum, x) => sum + x, 0));
-  const least = moved
-    .map((x) => x * sense)
-    .sort()
-    .subarray(0, Math.max(1, Math.round(moved.length / 3)));
-  const common = least.reduce((sum, x) => sum + x, 0) / least.length;
-  return common > 0 ? sense * common : 0;
+export function commonShift(a: ArrayLike<number>, b: ArrayLike<number>): number {
+  const [dark, moved] = [inOrder(a), inOrder(b)];
+  let sum = 0;
+  for (let rank = 0; rank < moved.length; rank++) {
+    moved[rank] -= dark[rank];
+    sum += moved[rank];
+  }
+  const sense = Math.sign(sum);
+  for (let rank = 0; rank < moved.length; rank++) moved[rank] *= sense;
+  sort(moved);
+  const third = Math.max(1, Math.round(moved.length / 3));
+  let least = 0;
+  for (let rank = 0; rank < third; rank++) least += moved[rank];
+  return least > 0 ? (sense * least) / third : 0;
+}
+
+function inOrder(values: ArrayLike<number>): Float64Array {
+  const sorted = Float64Array.from(values);
+  sort(sorted);
+  return sorted;
+}
+
+/** By insertion: for a few dozen numbers several times as fast as the built-in sort. */
+function sort(values: Float64Array): void {
+  for (let i = 1; i < values.length; i++) {
+    const value = values[i];
+    let k = i;
+    while (k > 0 && values[k - 1] > value) {
+      values[k] = values[k - 1];
+      k--;
+    }
+    values[k] = value;
+  }
 }

@@ -9,7 +9,7 @@ import { glueLineCue } from '../visibility/glueLineCue.js';
 import { grazingFactor } from '../visibility/grazingFactor.js';
 import { spacingCue } from '../visibility/spacingCue.js';
 import { type BandPair, bandFrequenciesPerMm } from './bandAmplitudes.js';
-import { carryError } from './carryError.js';
+import { carryErrors } from './carryErrors.js';
 import { colourBandsMm } from './colourSteps.js';
 import type { WindowMeasures } from './lineMeasures.js';
 
@@ -17,7 +17,7 @@ import type { WindowMeasures } from './lineMeasures.js';
 export interface CueStrengths extends Record<Exclude<Cue, 'break' | 'colour'>, number | null> {
   /** The break of the lines, octave by octave (`bandFrequenciesPerMm`). */
   readonly breaks: readonly (number | null)[];
-  /** What breaks would read, octave by octave, if only the directions erred (`carryError`). */
+  /** What breaks would read, octave by octave, if only the directions erred (`carryErrors`). */
   readonly breakErrors: readonly number[];
   /** The step of colour along and beside the boards' own figure (`figureColour`). */
   readonly colours: readonly [along: number, beside: number];
@@ -34,21 +34,19 @@ const leastGlueWidthMm = 0.1;
  */
 export function windowCues(window: WindowMeasures, distanceMm: number): CueStrengths {
   const angle = middleDirectionRad(window.angleARad, window.angleBRad);
-  const bandAt = (nu: number) => window.bands.find((b) => b.bandPerMm === nu);
+  const bands = bandFrequenciesPerMm.map((nu) => window.bands.find((b) => b.bandPerMm === nu));
+  const whole = bands.map((band) =>
+    band ? breakCue([allParted(band, angle, distanceMm)], distanceMm) : null,
+  );
+  const errorOf = carryErrors(angle, window.angleSeRad);
   const lines = strongest(window.bands, distanceMm);
   const { areaMm, peak } = window.ridge;
   const colour = window.colourStep(bandIndex(distanceMm));
   const field = smallField(distanceMm);
   const widthMm = Math.max(leastGlueWidthMm, Math.abs(areaMm / (peak || 1)));
   return {
-    breaks: bandFrequenciesPerMm.map((nu) => {
-      const band = bandAt(nu);
-      return band ? breakCue([grazed(band, angle, distanceMm)], distanceMm) : null;
-    }),
-    breakErrors: bandFrequenciesPerMm.map((nu) => {
-      const band = bandAt(nu);
-      return band ? breakCue([unsure(band, angle, window, distanceMm)], distanceMm) : 0;
-    }),
+    breaks: whole.map((most, k) => most && most * partedShare(bands[k])),
+    breakErrors: whole.map((most, k) => (most ?? 0) * errorOf(bands[k]?.frequencyPerMm ?? 0)),
     direction: lines && directionOf(window, lines, distanceMm) * grazing(lines, angle, distanceMm),
     spacing:
       lines &&
@@ -61,17 +59,16 @@ export function windowCues(window: WindowMeasures, distanceMm: number): CueStren
   };
 }
 
-function grazed(band: BandPair, angleRad: number, distanceMm: number): BandBreak {
+/** The band as if none of its lines ran on: |A - B| = |A| + |B|, as far as it grazes. */
+function allParted(band: BandPair, angleRad: number, distanceMm: number): BandBreak {
   const { frequencyPerMm, amplitudeA, amplitudeB } = band;
-  const difference = band.difference * grazing(band, angleRad, distanceMm);
+  const difference = (amplitudeA + amplitudeB) * grazing(band, angleRad, distanceMm);
   return { frequencyPerMm, amplitudeA, amplitudeB, difference };
 }
 
-/** The band as it would read if its lines ran through and the directions erred. */
-function unsure(band: BandPair, angleRad: number, window: WindowMeasures, distanceMm: number) {
-  const share = carryError(band.frequencyPerMm, angleRad, window.angleSeRad);
-  const difference = (band.amplitudeA + band.amplitudeB) * share;
-  return grazed({ ...band, difference }, angleRad, distanceMm);
+function partedShare(band: BandPair | undefined): number {
+  const total = band ? band.amplitudeA + band.amplitudeB : 0;
+  return band && total > 0 ? band.difference / total : 0;
 }
 
 const grazing = (band: BandPair, angleRad: number, distanceMm: number) =>

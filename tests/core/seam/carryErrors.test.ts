@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { createRandom } from '../../../src/core/random/createRandom.js';
-import { carryError } from '../../../src/core/seam/carryError.js';
+import { carryErrors } from '../../../src/core/seam/carryErrors.js';
 import { ownFigure } from '../../../src/core/seam/cueFigure.js';
 
 /** Mean way of wood 0.5 to 2.2 mm deep, at most 26 mm, weighed as exp(-way / 13): by plain sums. */
@@ -13,7 +13,7 @@ function summedWayMm(sin: number): number {
   return sum / weight;
 }
 
-describe('carryError', () => {
+describe('carryErrors', () => {
   it('is the rms of |1 - exp(i phi)| / 2 over normal errors (drawn at random)', () => {
     const random = createRandom(7);
     for (const [angleDeg, seDeg, frequencyPerMm] of [
@@ -30,15 +30,15 @@ describe('carryError', () => {
         sum += ((1 - Math.cos(phi)) ** 2 + Math.sin(phi) ** 2) / 4;
       }
       const rms = Math.sqrt(sum / draws);
-      expect(Math.abs(carryError(frequencyPerMm, angle, se) / rms - 1)).toBeLessThan(0.02);
+      expect(Math.abs(carryErrors(angle, se)(frequencyPerMm) / rms - 1)).toBeLessThan(0.02);
     }
   });
 
   it('is nothing where the directions are sure, and never beyond strangers (properties)', () => {
-    expect(carryError(1, 0.2, 0)).toBe(0);
-    expect(carryError(2, 0, 1)).toBeCloseTo(Math.SQRT1_2, 6);
-    expect(carryError(0.5, 0.3, 0.02)).toBeLessThan(carryError(0.5, 0.1, 0.02));
-    expect(carryError(0.5, 0.3, 0.02)).toBeLessThan(carryError(1, 0.3, 0.02));
+    expect(carryErrors(0.2, 0)(1)).toBe(0);
+    expect(carryErrors(0, 1)(2)).toBeCloseTo(Math.SQRT1_2, 6);
+    expect(carryErrors(0.3, 0.02)(0.5)).toBeLessThan(carryErrors(0.1, 0.02)(0.5));
+    expect(carryErrors(0.3, 0.02)(0.5)).toBeLessThan(carryErrors(0.3, 0.02)(1));
   });
 });
 

@@ -2,6 +2,7 @@ import { defaultCarryReach } from './carriedProfile.js';
 
 /** Ways fade as exp(-way / fadingMm) in a carried profile. */
 const fadingMm = defaultCarryReach.wayMm / 2;
+
 /**
  * How far lines that run through a joint seem to part because their directions are only known so
  * well: |A - B| / (|A| + |B|), rms.
@@ -11,13 +12,13 @@ const fadingMm = defaultCarryReach.wayMm / 2;
  * sqrt((1 - exp(-phi^2 / 2)) / 2). w is the mean way of a carried profile: wood 0.5 to 2.2 mm deep,
  * at most 26 mm along the grain, the farther the less it counts.
  *
- * @param frequencyPerMm lines per mm across the grain. @param angleRad grain against the joint.
- * @param seRad standard error of the directions, both sides together.
- * @returns 0 to 0.71.
+ * @param angleRad grain against the joint. @param seRad standard error of the directions, both
+ *   sides together.
+ * @returns 0 to 0.71 for lines so many to the mm across the grain.
  */
-export function carryError(frequencyPerMm: number, angleRad: number, seRad: number): number {
-  const phase = 2 * Math.PI * meanWayMm(angleRad) * seRad * frequencyPerMm;
-  return Math.sqrt(-Math.expm1(-(phase ** 2) / 2) / 2);
+export function carryErrors(angleRad: number, seRad: number): (frequencyPerMm: number) => number {
+  const phaseMm = 2 * Math.PI * meanWayMm(angleRad) * seRad;
+  return (frequencyPerMm) => Math.sqrt(-Math.expm1(-((phaseMm * frequencyPerMm) ** 2) / 2) / 2);
 }
 
 /** Mean of the ways into the board, weighed as they fade. */
