@@ -18,6 +18,8 @@ const edgeFromMm = 0.5;
 
 /** A step is followed over so many stretches to either side (a decimetre each way at 600 mm). */
 const alongStretches = 10;
+/** So many neighbours, which share most of what they are read from, have their step in common. */
+const alike = 3;
 
 /** A step of colour, and its parts along and beside the boards' own figure (`figureColour`), CIEDE2000. */
 export interface ColourStep {
@@ -97,7 +99,7 @@ function stepsBetween(
   const steady = (colours: readonly Lab[]) => steadyColours(colours, counts, figure);
   const [above, below] = [steady(wide.above), steady(wide.below)];
   const [edgeAbove, edgeBelow] = [steady(edge.above).along, steady(edge.below).along];
-  return counts.map((_, k) => {
+  const stepAbout = (k: number) => {
     const from = Math.max(0, k - alongStretches);
     const to = Math.min(counts.length, k + alongStretches + 1);
     const [first, end] = [above.before[from], above.before[to]];
@@ -108,7 +110,10 @@ function stepsBetween(
       commonShift(edgeAbove.subarray(first, end), edgeBelow.subarray(first, end)),
       figure,
     );
-  });
+  };
+  const middles = counts.flatMap((_, k) => (k % alike === 0 ? [k + (alike >> 1)] : []));
+  const steps = middles.map((k) => stepAbout(Math.min(k, counts.length - 1)));
+  return counts.map((_, k) => steps[Math.floor(k / alike)]);
 }
 
 function partedStep(a: Lab, b: Lab, alongStep: number, figure: Lab): ColourStep {
