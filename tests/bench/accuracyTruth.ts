@@ -1,5 +1,6 @@
 import { ciede2000 } from '../../src/core/colour/ciede2000.js';
 import { logLuminancePlane } from '../../src/core/colour/logLuminancePlane.js';
+import { amongLinesFactor } from '../../src/core/visibility/amongLinesFactor.js';
 import { closedFormBreak } from '../../src/core/visibility/closedFormBreak.js';
 import { cubicMean } from '../../src/core/visibility/cubicMean.js';
 import { maskCue } from '../../src/core/visibility/maskCue.js';
@@ -69,7 +70,8 @@ export function seamVByTruth(panel: BenchPanel, k: number, contrastAt: RingContr
     const y = line.y1Mm + ((line.y2Mm - line.y1Mm) * at) / length;
     const crossing = crossingAt(truth, spec.seams[k], x, y);
     const contrast = contrastAt(spec.seams[k].pieceA, x, y);
-    values.push(closedFormBreak({ ...crossing, contrast, lostMm, slideMm, distanceMm }));
+    const among = amongLinesFactor(crossing.angleRad);
+    values.push(among * closedFormBreak({ ...crossing, contrast, lostMm, slideMm, distanceMm }));
     angles.push(Math.asin(Math.abs(Math.sin(crossing.angleRad))));
     const halfOut = crossing.spacingMm / 2 / Math.cos(crossing.angleRad);
     const most = closedFormBreak({

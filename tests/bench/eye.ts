@@ -5,6 +5,7 @@ import { scorePanel } from '../../src/core/pipeline/scorePanel.js';
 import { createRandom } from '../../src/core/random/createRandom.js';
 import { drawnJoints, realJoints } from './eyeJoints.js';
 import { eyeReport } from './eyeReport.js';
+import { eyeRip, eyeRipsReport, type RipMark } from './eyeRips.js';
 import { eyeSheet } from './eyeSheet.js';
 
 // Run from the project's root. `npm run bench:eye` draws 24 joints on two sheets (out/eye) without
@@ -67,13 +68,25 @@ for (const page of [0, 1]) {
 process.stderr.write(
   `${shuffled.length} joints of ${joints.length} on ${folder}/sheet-1.png and sheet-2.png\n`,
 );
+const ripMarks: readonly RipMark[] = JSON.parse(
+  readFileSync(join('docs', 'eye-rips-marks.json'), 'utf8'),
+);
+const rips = ripMarks.map(eyeRip);
+writeFileSync(
+  join(folder, 'rips.png'),
+  await eyeSheet(
+    rips.map(({ joint }) => joint),
+    1,
+    3,
+  ),
+);
 if (process.argv.includes('--compare')) {
   if (!existsSync(marksFile)) throw new Error(`Look first, and write ${marksFile}.`);
   const markOf = new Map(marks.map(({ what, mark }) => [what, mark]));
   const rows = shuffled.map(({ joint, v, cue }) => {
     return { what: joint.what, v, cue, eye: markOf.get(joint.what) ?? Number.NaN };
   });
-  const report = eyeReport(rows);
+  const report = eyeReport(rows) + eyeRipsReport(ripMarks, rips);
   writeFileSync(join('docs', 'eye.md'), report);
   process.stdout.write(report);
 }

@@ -7,7 +7,7 @@ export interface LineSums {
   /** Length of one stretch, mm. */
   readonly stretchMm: number;
   readonly stretches: number;
-  /** Per channel: after i stretches, from [4 i] on: count, sum of x^2, of its errors' squares, of x^3. */
+  /** Per channel: after i stretches, from [5 i] on: the sums of `CueSums` in their order. */
   readonly running: readonly Float64Array[];
 }
 
@@ -18,17 +18,19 @@ export function lineSums(
   keep: (atMm: number) => boolean = () => true,
 ): LineSums {
   const stretches = line.windows.length;
-  const running = channels.map(() => new Float64Array(4 * stretches + 4));
+  const running = channels.map(() => new Float64Array(5 * stretches + 5));
   line.windows.forEach((window, i) => {
     const strengths = keep(window.atMm) ? windowCues(window, distanceMm) : null;
     channels.forEach((channel, k) => {
       const sums = running[k];
       const x = strengths && channel.strength(strengths);
       const error = (strengths && channel.error?.(strengths)) ?? 0;
-      sums[4 * i + 4] = sums[4 * i] + (x === null ? 0 : 1);
-      sums[4 * i + 5] = sums[4 * i + 1] + (x ?? 0) ** 2;
-      sums[4 * i + 6] = sums[4 * i + 2] + error ** 2;
-      sums[4 * i + 7] = sums[4 * i + 3] + (x ?? 0) ** 3;
+      const counts = (strengths && channel.counts?.(strengths)) ?? 1;
+      sums[5 * i + 5] = sums[5 * i] + (x === null ? 0 : 1);
+      sums[5 * i + 6] = sums[5 * i + 1] + (x ?? 0) ** 2;
+      sums[5 * i + 7] = sums[5 * i + 2] + error ** 2;
+      sums[5 * i + 8] = sums[5 * i + 3] + (x ?? 0) ** 3;
+      sums[5 * i + 9] = sums[5 * i + 4] + ((x ?? 0) * counts) ** 3;
     });
   });
   const lengthMm = line.profileA.stepMm * line.u.length;
@@ -57,11 +59,12 @@ export function stretchesBetween(
 /** Sums over the stretches whose middle lies between two places of the line. */
 export function sumsBetween(line: LineSums, fromMm: number, toMm: number): ChannelSums {
   const [from, to] = stretchesBetween(line, fromMm, toMm);
-  const [i, k] = [4 * from, 4 * to];
+  const [i, k] = [5 * from, 5 * to];
   return line.running.map((sums) => ({
     count: sums[k] - sums[i],
     squares: sums[k + 1] - sums[i + 1],
     errors: sums[k + 2] - sums[i + 2],
     cubes: sums[k + 3] - sums[i + 3],
+    counting: sums[k + 4] - sums[i + 4],
   }));
 }

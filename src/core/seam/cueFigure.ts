@@ -7,8 +7,9 @@ export interface CueSums {
   readonly squares: number;
   /** Sum of the squares that errors of the reading alone would give. */
   readonly errors: number;
-  /** Sum of x^3. */
+  /** Sum of x^3, and of what of it counts where lines run nearly along the joint. */
   readonly cubes: number;
+  readonly counting: number;
 }
 
 /** What a board does by itself in one cue. */

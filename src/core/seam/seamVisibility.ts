@@ -39,10 +39,12 @@ export function seamVisibility(
   const figures = ownFigures(elsewhere);
   const windows = here.map((x) =>
     poolChannels(
-      channels.map(({ strength }, k) => {
+      channels.map(({ strength, counts }, k) => {
         const value = strength(x);
         const figure = figures[k];
-        return value === null || !figure ? null : aboveFigure(value ** 3, figure, 0);
+        return value === null || !figure
+          ? null
+          : aboveFigure(value ** 3, figure, 0) * (counts?.(x) ?? 1);
       }),
     ),
   );
@@ -58,6 +60,7 @@ function sumsOf(line: readonly CueStrengths[]): ChannelSums {
       squares: told.reduce((sum, x) => sum + x * x, 0),
       errors: heard.reduce((sum, w) => sum + (channel.error?.(w) ?? 0) ** 2, 0),
       cubes: told.reduce((sum, x) => sum + x ** 3, 0),
+      counting: heard.reduce((sum, w, i) => sum + (told[i] * (channel.counts?.(w) ?? 1)) ** 3, 0),
     };
   });
 }

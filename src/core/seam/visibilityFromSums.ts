@@ -11,6 +11,8 @@ export interface Channel {
   readonly strength: (window: CueStrengths) => number | null;
   /** What errors of the reading alone would give; they hide nothing. */
   readonly error?: (window: CueStrengths) => number;
+  /** What the lines say counts by their angle; colour and glue line count whole. */
+  readonly counts?: (window: CueStrengths) => number;
 }
 
 export const channels: readonly Channel[] = [
@@ -18,6 +20,7 @@ export const channels: readonly Channel[] = [
     cue: 'break' as const,
     strength: (w: CueStrengths) => w.breaks[k],
     error: (w: CueStrengths) => w.breakErrors[k],
+    counts: (w: CueStrengths) => w.among,
   })),
   ...[0, 1].map((part) => ({
     cue: 'colour' as const,
@@ -26,6 +29,7 @@ export const channels: readonly Channel[] = [
   ...(['direction', 'spacing', 'glueLine'] as const).map((cue) => ({
     cue,
     strength: (w: CueStrengths) => w[cue],
+    ...(cue !== 'glueLine' && { counts: (w: CueStrengths) => w.among }),
   })),
 ];
 
@@ -52,10 +56,11 @@ export function visibilityFromSums(
   const figures = ownFigures(own);
   const stretches = Math.max(...seam.map(({ count }) => count));
   return poolChannels(
-    seam.map(({ count, cubes }, k) => {
+    seam.map(({ count, cubes, counting }, k) => {
       const figure = figures[k];
       if (!figure || count === 0) return null;
-      return aboveFigure(cubes / count, figure, 2) * Math.cbrt(count / stretches);
+      const share = cubes > 0 ? counting / cubes : 0;
+      return aboveFigure(cubes / count, figure, 2) * Math.cbrt((share * count) / stretches);
     }),
   );
 }

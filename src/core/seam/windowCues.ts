@@ -1,5 +1,6 @@
 import { middleDirectionRad } from '../geometry/middleDirectionRad.js';
 import type { Cue } from '../results/visibilityResult.js';
+import { amongLinesFactor } from '../visibility/amongLinesFactor.js';
 import { type BandBreak, breakCue } from '../visibility/breakCue.js';
 import { colourCue } from '../visibility/colourCue.js';
 import { contrastSensitivity } from '../visibility/contrastSensitivity.js';
@@ -17,6 +18,8 @@ import type { WindowMeasures } from './lineMeasures.js';
 export interface CueStrengths extends Record<Exclude<Cue, 'break' | 'colour'>, number | null> {
   /** The break of the lines, octave by octave (`bandFrequenciesPerMm`). */
   readonly breaks: readonly (number | null)[];
+  /** How far the lines' break, turn and spacing count by their angle (`amongLinesFactor`). */
+  readonly among: number;
   /** What breaks would read, octave by octave, if only the directions erred (`carryErrors`). */
   readonly breakErrors: readonly number[];
   /** The step of colour along and beside the boards' own figure (`figureColour`). */
@@ -47,6 +50,7 @@ export function windowCues(window: WindowMeasures, distanceMm: number): CueStren
   return {
     breaks: whole.map((most, k) => most && most * partedShare(bands[k])),
     breakErrors: whole.map((most, k) => (most ?? 0) * errorOf(bands[k]?.frequencyPerMm ?? 0)),
+    among: amongLinesFactor(angle),
     direction: lines && directionOf(window, lines, distanceMm) * grazing(lines, angle, distanceMm),
     spacing:
       lines &&

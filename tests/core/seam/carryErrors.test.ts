@@ -43,7 +43,7 @@ describe('carryErrors', () => {
 });
 
 describe('ownFigure (properties)', () => {
-  const line = { count: 4, squares: 36, errors: 0, cubes: 108 };
+  const line = { count: 4, squares: 36, errors: 0, cubes: 108, counting: 108 };
 
   it('takes errors of the reading off what hides a joint, not off what is usual', () => {
     const plain = ownFigure([line]);

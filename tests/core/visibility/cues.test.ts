@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { amongLinesFactor } from '../../../src/core/visibility/amongLinesFactor.js';
 import { colourCue } from '../../../src/core/visibility/colourCue.js';
 import { contrastSensitivity } from '../../../src/core/visibility/contrastSensitivity.js';
 import { cubicMean } from '../../../src/core/visibility/cubicMean.js';
@@ -158,5 +159,15 @@ describe('vanishingDistanceMm', () => {
   it('says null for what is never seen and the far end for what always is', () => {
     expect(vanishingDistanceMm(() => 0.99)).toBeNull();
     expect(vanishingDistanceMm(() => 2)).toBe(50_000);
+  });
+});
+
+describe('amongLinesFactor (properties)', () => {
+  it('is nothing along the lines, whole across them, and alike for both senses', () => {
+    expect(amongLinesFactor(0)).toBe(0);
+    expect(amongLinesFactor(Math.PI / 2)).toBe(1);
+    expect(amongLinesFactor(0.1)).toBeCloseTo(amongLinesFactor(Math.PI - 0.1), 12);
+    expect(amongLinesFactor(-0.05)).toBeCloseTo(amongLinesFactor(0.05), 12);
+    expect(amongLinesFactor((4 * Math.PI) / 180)).toBeCloseTo(0.5, 12);
   });
 });

@@ -12,7 +12,7 @@ export function lineChannelSums(
   distanceMm: number,
   useColour: boolean,
 ): ChannelSums {
-  const sums = channels.map(() => ({ count: 0, squares: 0, errors: 0, cubes: 0 }));
+  const sums = channels.map(() => ({ count: 0, squares: 0, errors: 0, cubes: 0, counting: 0 }));
   for (const window of windows) {
     const cues = windowCues(window, distanceMm);
     channels.forEach((channel, k) => {
@@ -23,6 +23,7 @@ export function lineChannelSums(
       sums[k].squares += x * x;
       sums[k].errors += silent ? 0 : (channel.error?.(cues) ?? 0) ** 2;
       sums[k].cubes += x ** 3;
+      sums[k].counting += (x * (channel.counts?.(cues) ?? 1)) ** 3;
     });
   }
   return sums;
