@@ -25,7 +25,7 @@ export function accuracyReport(
     'Shares carry Wilson 95 % intervals, other figures bootstrap 95 % intervals over whole panels.',
     'Truth comes from the wood model itself, never from the picture. "V by truth" is the closed',
     "form of the break from the model's ring lines (10 mm windows, cubic mean, 600 mm away), masked",
-    "by the board's own figure as the method says (what its lines differ by where nothing was cut,",
+    "by lines near the joint's direction and by the board's own figure as the method says (what its lines differ by where nothing was cut,",
     "along the model's exact ring lines), or the colour step over its threshold between different",
     'boards. Seams within 2 deg of the grain stand apart: nothing crosses them. "Nothing masked" is',
     'the closed form alone. A target counts as reached when the figure keeps it, whatever its interval.',

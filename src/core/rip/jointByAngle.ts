@@ -1,4 +1,5 @@
 import { ownFigures } from '../seam/visibilityFromSums.js';
+import { amongLinesFactor } from '../visibility/amongLinesFactor.js';
 import { cubicMean } from '../visibility/cubicMean.js';
 import { maskCue } from '../visibility/maskCue.js';
 import type { JointLine } from './cutLines.js';
@@ -13,7 +14,8 @@ export interface ByAngle {
 
 /**
  * The closed form over a whole joint: cubic mean of its stretches. Each stretch is masked by what
- * the boards' own lines do in the same octave, so that it stands on one scale with the picture.
+ * the boards' own lines do in the same octave and by lines near the joint's direction, so that it
+ * stands on one scale with the picture.
  *
  * @param own sums along the boards' own lines. @param lossMm width lost, mm. @param slideMm how
  *   far side A moves, mm.
@@ -28,7 +30,8 @@ export function jointByAngle(
   const figures = ownFigures(own.map((line) => sumsBetween(line, 0, Number.POSITIVE_INFINITY)));
   const windows = joint.grain.map((grain) => {
     const x = windowByAngle(grain, lossMm, slideMm, distanceMm);
-    return x === null || !grain ? null : maskCue(x, figures[grain.octave]?.rms ?? 0);
+    if (x === null || !grain) return null;
+    return amongLinesFactor(grain.angleRad) * maskCue(x, figures[grain.octave]?.rms ?? 0);
   });
   return { v: cubicMean(windows), windows };
 }

@@ -1,3 +1,4 @@
+import { amongLinesFactor } from '../visibility/amongLinesFactor.js';
 import { closedFormBreak } from '../visibility/closedFormBreak.js';
 import { cubicMean } from '../visibility/cubicMean.js';
 import { maskCue } from '../visibility/maskCue.js';
@@ -66,7 +67,8 @@ export function planedVisibility(
       lostMm: shift * Math.cos(grain.angleRad),
       slideMm: -shift * Math.sin(grain.angleRad),
     };
-    return maskCue(closedFormBreak({ ...grain, ...joint, distanceMm }), ownRms);
+    const parted = closedFormBreak({ ...grain, ...joint, distanceMm });
+    return amongLinesFactor(grain.angleRad) * maskCue(parted, ownRms);
   });
   return cubicMean(values) ?? 0;
 }
