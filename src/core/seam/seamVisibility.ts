@@ -21,8 +21,9 @@ export interface SeamVisibility extends PooledVisibility {
  * A channel (a cue, or one octave of the break) counts by what it has above the board's own
  * figure. With x its strength over threshold, M = mean of x^3 over the windows of a line and m its
  * rms over lines of the same boards with no seam:
- *   V_i^3 = max(0, M_seam - (mean M_own + 2 spread M_own)) / (1 + (2 m)^2)^(3/2)
- * and V = (sum V_i^3)^(1/3). With no figure (m = 0) this is the cubic mean of x; a line that does
+ *   V_i^3 = a^3 max(0, M_seam - (mean M_own + 2 spread M_own)) / (1 + (2 m)^2)^(3/2)
+ * and V = (sum V_i^3)^(1/3), a what counts of lines that run nearly along the joint
+ * (`amongLinesFactor`), m freed of what errors of the reading give (`carryErrors`). With no figure (m = 0) this is the cubic mean of x; a line that does
  * no more than the board's own lines comes out as 0, however lively the board. Octaves are masked
  * each by itself, as in the eye: a board full of pores does not hide a broken ring line.
  *
