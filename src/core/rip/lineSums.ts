@@ -1,3 +1,4 @@
+import { stretchSums, sumNames } from '../seam/channelSums.js';
 import type { LineMeasures } from '../seam/lineMeasures.js';
 import { type ChannelSums, channels } from '../seam/visibilityFromSums.js';
 import { windowCues } from '../seam/windowCues.js';
@@ -7,7 +8,7 @@ export interface LineSums {
   /** Length of one stretch, mm. */
   readonly stretchMm: number;
   readonly stretches: number;
-  /** Per channel: after i stretches, from [5 i] on: the sums of `CueSums` in their order. */
+  /** Per channel: after i stretches, from [5 i] on: the sums in the order of `sumNames`. */
   readonly running: readonly Float64Array[];
 }
 
@@ -18,19 +19,16 @@ export function lineSums(
   keep: (atMm: number) => boolean = () => true,
 ): LineSums {
   const stretches = line.windows.length;
-  const running = channels.map(() => new Float64Array(5 * stretches + 5));
+  const running = channels.map(() => new Float64Array(sumNames.length * (stretches + 1)));
   line.windows.forEach((window, i) => {
-    const strengths = keep(window.atMm) ? windowCues(window, distanceMm) : null;
+    const cues = keep(window.atMm) ? windowCues(window, distanceMm) : null;
     channels.forEach((channel, k) => {
       const sums = running[k];
-      const x = strengths && channel.strength(strengths);
-      const error = (strengths && channel.error?.(strengths)) ?? 0;
-      const counts = (strengths && channel.counts?.(strengths)) ?? 1;
-      sums[5 * i + 5] = sums[5 * i] + (x === null ? 0 : 1);
-      sums[5 * i + 6] = sums[5 * i + 1] + (x ?? 0) ** 2;
-      sums[5 * i + 7] = sums[5 * i + 2] + error ** 2;
-      sums[5 * i + 8] = sums[5 * i + 3] + (x ?? 0) ** 3;
-      sums[5 * i + 9] = sums[5 * i + 4] + ((x ?? 0) * counts) ** 3;
+      const here = cues && stretchSums(channel, cues);
+      for (let n = 0; n < sumNames.length; n++) {
+        const at = sumNames.length * i + n;
+        sums[at + sumNames.length] = sums[at] + (here ? here[sumNames[n]] : 0);
+      }
     });
   });
   const lengthMm = line.profileA.stepMm * line.u.length;
@@ -59,7 +57,7 @@ export function stretchesBetween(
 /** Sums over the stretches whose middle lies between two places of the line. */
 export function sumsBetween(line: LineSums, fromMm: number, toMm: number): ChannelSums {
   const [from, to] = stretchesBetween(line, fromMm, toMm);
-  const [i, k] = [5 * from, 5 * to];
+  const [i, k] = [sumNames.length * from, sumNames.length * to];
   return line.running.map((sums) => ({
     count: sums[k] - sums[i],
     squares: sums[k + 1] - sums[i + 1],

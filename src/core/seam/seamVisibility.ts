@@ -1,14 +1,14 @@
+import { channelSums } from './channelSums.js';
 import { aboveFigure } from './cueFigure.js';
 import type { LineMeasures } from './lineMeasures.js';
 import {
-  type ChannelSums,
   channels,
   ownFigures,
   type PooledVisibility,
   poolChannels,
   visibilityFromSums,
 } from './visibilityFromSums.js';
-import { type CueStrengths, windowCues } from './windowCues.js';
+import { windowCues } from './windowCues.js';
 
 /** Visibility of one seam at one distance: the cubic mean over its windows, and theirs. */
 export interface SeamVisibility extends PooledVisibility {
@@ -23,9 +23,10 @@ export interface SeamVisibility extends PooledVisibility {
  * rms over lines of the same boards with no seam:
  *   V_i^3 = a^3 max(0, M_seam - (mean M_own + 2 spread M_own)) / (1 + (2 m)^2)^(3/2)
  * and V = (sum V_i^3)^(1/3), a what counts of lines that run nearly along the joint
- * (`amongLinesFactor`), m freed of what errors of the reading give (`carryErrors`). With no figure (m = 0) this is the cubic mean of x; a line that does
- * no more than the board's own lines comes out as 0, however lively the board. Octaves are masked
- * each by itself, as in the eye: a board full of pores does not hide a broken ring line.
+ * (`amongLinesFactor`), m freed of what errors of the reading give (`carryErrors`). With no figure
+ * (m = 0) and steep lines this is the cubic mean of x; a line that does no more than the board's own
+ * lines comes out as 0, however lively the board. Octaves are masked each by itself, as in the eye:
+ * a board full of pores does not hide a broken ring line.
  *
  * @param seam measures along the seam. @param own measures along lines with no seam. With none,
  *   only colour and glue line are judged: the others need the board's own figure.
@@ -36,7 +37,9 @@ export function seamVisibility(
   distanceMm: number,
 ): SeamVisibility {
   const here = seam.windows.map((window) => windowCues(window, distanceMm));
-  const elsewhere = own.map((line) => sumsOf(line.windows.map((w) => windowCues(w, distanceMm))));
+  const elsewhere = own.map((line) =>
+    channelSums(line.windows.map((w) => windowCues(w, distanceMm))),
+  );
   const figures = ownFigures(elsewhere);
   const windows = here.map((x) =>
     poolChannels(
@@ -49,19 +52,5 @@ export function seamVisibility(
       }),
     ),
   );
-  return { ...visibilityFromSums(sumsOf(here), elsewhere), windows };
-}
-
-function sumsOf(line: readonly CueStrengths[]): ChannelSums {
-  return channels.map((channel) => {
-    const heard = line.filter((w) => channel.strength(w) !== null);
-    const told = heard.map(channel.strength).filter((x) => x !== null);
-    return {
-      count: told.length,
-      squares: told.reduce((sum, x) => sum + x * x, 0),
-      errors: heard.reduce((sum, w) => sum + (channel.error?.(w) ?? 0) ** 2, 0),
-      cubes: told.reduce((sum, x) => sum + x ** 3, 0),
-      counting: heard.reduce((sum, w, i) => sum + (told[i] * (channel.counts?.(w) ?? 1)) ** 3, 0),
-    };
-  });
+  return { ...visibilityFromSums(channelSums(here), elsewhere), windows };
 }
