@@ -7,7 +7,7 @@ import { placementCost } from './placementCost.js';
 export type PlaceRow = readonly TriedPlacement[];
 
 /** Rows whose quick cost is within this factor of the best confirmed one may yet be the best. */
-const nearFactor = 2;
+const nearFactor = 3;
 /** Below this both rips' joints, two pieces each, disappear (V 0.5) and the readings err by as much. */
 const leastCost = 4 * 0.5 ** 3;
 /** Each row is two rips to read; more than this many take too long. */
