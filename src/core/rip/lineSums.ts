@@ -1,4 +1,4 @@
-import { stretchSums, sumNames } from '../seam/channelSums.js';
+import { addStretch, noSums, sumNames } from '../seam/channelSums.js';
 import type { LineMeasures } from '../seam/lineMeasures.js';
 import { type ChannelSums, channels } from '../seam/visibilityFromSums.js';
 import { windowCues } from '../seam/windowCues.js';
@@ -20,15 +20,15 @@ export function lineSums(
 ): LineSums {
   const stretches = line.windows.length;
   const running = channels.map(() => new Float64Array(sumNames.length * (stretches + 1)));
+  const totals = channels.map(noSums);
   line.windows.forEach((window, i) => {
     const cues = keep(window.atMm) ? windowCues(window, distanceMm) : null;
     channels.forEach((channel, k) => {
-      const sums = running[k];
-      const here = cues && stretchSums(channel, cues);
-      for (let n = 0; n < sumNames.length; n++) {
-        const at = sumNames.length * i + n;
-        sums[at + sumNames.length] = sums[at] + (here ? here[sumNames[n]] : 0);
-      }
+      const total = totals[k];
+      if (cues) addStretch(total, channel, cues);
+      sumNames.forEach((name, n) => {
+        running[k][sumNames.length * (i + 1) + n] = total[name];
+      });
     });
   });
   const lengthMm = line.profileA.stepMm * line.u.length;

@@ -19,7 +19,7 @@ const edgeFromMm = 0.5;
 /** A step is followed over so many stretches to either side (a decimetre each way at 600 mm). */
 const alongStretches = 10;
 /** So many neighbours, which share most of what they are read from, have their step in common. */
-const alike = 3;
+const alike = 5;
 
 /** A step of colour, and its parts along and beside the boards' own figure (`figureColour`), CIEDE2000. */
 export interface ColourStep {

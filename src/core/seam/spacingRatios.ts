@@ -26,21 +26,28 @@ export interface CrossingLines {
  * @returns null where no line crosses, or fewer than three on the way.
  */
 export function spacingRatios(stretches: readonly CrossingLines[]): (number | null)[] {
-  const [a, b] = (['A', 'B'] as const).map((side) =>
-    stretches.map(({ bands }) => (bands.length > 0 ? Math.log(spacingMm(bands, side)) : null)),
-  );
+  const n = stretches.length;
+  // Stretches that lines cross, one after the other; running sums so that many are added quickly.
+  const before = new Int32Array(n + 1);
+  const [lnA, lnB] = [new Float64Array(n), new Float64Array(n)];
+  const [lnSum, crossedMm] = [new Float64Array(n + 1), new Float64Array(n + 1)];
+  let m = 0;
+  stretches.forEach(({ bands, fromUMm, toUMm }, i) => {
+    if (bands.length > 0) {
+      lnA[m] = Math.log(spacingMm(bands, 'A'));
+      lnB[m] = Math.log(spacingMm(bands, 'B'));
+      lnSum[m + 1] = lnSum[m] + lnA[m] + lnB[m];
+      crossedMm[m + 1] = crossedMm[m] + toUMm - fromUMm;
+      m++;
+    }
+    before[i + 1] = m;
+  });
   return stretches.map(({ bands }, k) => {
     if (bands.length === 0) return null;
-    const from = Math.max(0, k - alongStretches);
-    const about = stretches.slice(from, k + alongStretches + 1);
-    const told = (values: readonly (number | null)[]) =>
-      values.slice(from, k + alongStretches + 1).filter((value) => value !== null);
-    const [here, there] = [told(a), told(b)];
-    const spacing = Math.exp([...here, ...there].reduce((s, x) => s + x, 0) / (2 * here.length));
-    const crossedMm = about.reduce(
-      (sum, { bands, fromUMm, toUMm }) => sum + (bands.length > 0 ? toUMm - fromUMm : 0),
-      0,
-    );
-    return crossedMm < fewestLines * spacing ? null : Math.exp(commonShift(here, there));
+    const first = before[Math.max(0, k - alongStretches)];
+    const end = before[Math.min(n, k + alongStretches + 1)];
+    const meanMm = Math.exp((lnSum[end] - lnSum[first]) / (2 * (end - first)));
+    if (crossedMm[end] - crossedMm[first] < fewestLines * meanMm) return null;
+    return Math.exp(commonShift(lnA.subarray(first, end), lnB.subarray(first, end)));
   });
 }
