@@ -16,7 +16,8 @@ describe('the instrument on held-out wood', () => {
     );
     const plain = panels
       .flatMap((panel) => seamTrial('rip', panel).seams)
-      .filter(({ v }) => v >= 3);
+      // From 2 on a joint shows.
+      .filter(({ v }) => v >= 2);
     expect(plain.length).toBeGreaterThan(0);
     expect(plain.filter(({ found }) => !found)).toEqual([]);
     const told = panels.flatMap(placedSeams).filter(({ result }) => result.lost.mm !== null);
