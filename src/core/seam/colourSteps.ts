@@ -1,7 +1,7 @@
 import { ciede2000 } from '../colour/ciede2000.js';
 import type { Lab } from '../colour/lab.js';
 import { bandMeans, type ColourSide, type Stretch } from './bandMeans.js';
-import { commonShift } from './commonShift.js';
+import { alongStretches, commonShift } from './commonShift.js';
 import { clearMm, figureColour } from './figureColour.js';
 import { meanColour, steadyColours } from './steadyColours.js';
 
@@ -16,8 +16,6 @@ const edgeShare = 0.4;
 /** Where those bands begin, mm from the line: clear of a glue line and the lens. */
 const edgeFromMm = 0.5;
 
-/** A step is followed over so many stretches to either side (a decimetre each way at 600 mm). */
-const alongStretches = 10;
 /** So many neighbours, which share most of what they are read from, have their step in common. */
 const alike = 5;
 

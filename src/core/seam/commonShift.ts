@@ -1,3 +1,6 @@
+/** A step between boards keeps up: read over so many stretches either way, a decimetre at 600 mm. */
+export const alongStretches = 10;
+
 /**
  * The step that all the wood on two sides of a line has in common, light and dark alike.
  *

@@ -1,9 +1,7 @@
 import type { BandPair } from './bandAmplitudes.js';
-import { commonShift } from './commonShift.js';
+import { alongStretches, commonShift } from './commonShift.js';
 import { spacingMm } from './spacingMm.js';
 
-/** A ratio is followed over so many stretches to either side (a decimetre each way at 600 mm). */
-const alongStretches = 10;
 /** Fewer lines than this that cross on the way do not tell how far apart lines are. */
 const fewestLines = 3;
 
