@@ -27,8 +27,9 @@ export function accuracyReport(
     "form of the break from the model's ring lines (10 mm windows, cubic mean, 600 mm away), masked",
     "by lines near the joint's direction and by the board's own figure as the method says (what its",
     "lines differ by where nothing was cut, along the model's exact ring lines), or the colour step",
-    'over its threshold between different boards. Seams within 2 deg of the grain stand apart: nothing crosses them. "Nothing masked" is',
-    'the closed form alone. A target counts as reached when the figure keeps it, whatever its interval.',
+    'over its threshold between different boards. Seams within 2 deg of the grain stand apart: nothing',
+    'crosses them. "Nothing masked" is the closed form alone. A target counts as reached when the',
+    'figure keeps it, whatever its interval.',
     '',
     `**${told.length - missed.length} of ${told.length} targets reached.**`,
     ...(missed.length > 0

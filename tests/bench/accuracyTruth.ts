@@ -49,7 +49,8 @@ export interface TrueV {
 
 /**
  * V of one seam by truth: the closed form of method section 5 in windows of 10 mm, from the
- * model's own ring lines on both sides, pooled by the cubic mean and masked by the board's own
+ * model's own ring lines on both sides, each masked by lines near the joint's direction
+ * (`amongLinesFactor`), pooled by the cubic mean and masked by the board's own
  * figure (V = x / sqrt(1 + (2 m)^2), m from `ownBreakAmplitude`: the same closed form with what the
  * lines of uncut wood differ by); the colour step's V between different boards. Nothing here is
  * measured by the product.

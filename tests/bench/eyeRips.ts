@@ -1,5 +1,5 @@
 import { ripPanel } from '../../src/core/wood/ripPanel.js';
-import { drawBench, settings } from './accuracyPanels.js';
+import { drawBench, photoOf, settings } from './accuracyPanels.js';
 import { placedSeams } from './accuracyPlaced.js';
 import { ringContrast, seamVByTruth } from './accuracyTruth.js';
 import { type EyeJoint, eyeSize } from './eyeJoints.js';
@@ -20,7 +20,7 @@ export interface RipMark {
 
 /** The stretch as it was looked at, and V of the whole joint: scored, and by truth. */
 export function eyeRip({ seed, cut, fromMm }: RipMark) {
-  const setting = settings[seed % 3 === 2 ? 0 : seed % 3 === 0 ? 1 : 2];
+  const setting = settings[(seed + 1) % settings.length];
   const board = { seed, setting, cut, lengthMm: panelSize.widthMm, widthMm: panelSize.heightMm };
   const middleMm = panelSize.heightMm / 2;
   const panel = drawBench(
@@ -52,7 +52,7 @@ function stretchOf(
   const y = eyeSize.heightMm / 2;
   return {
     what: '',
-    photo: { image: { width, height, data }, pxPerMm, ...eyeSize } as EyeJoint['photo'],
+    photo: photoOf({ width, height, data }, pxPerMm),
     line: { x1Mm: 0, y1Mm: y, x2Mm: eyeSize.widthMm, y2Mm: y },
   };
 }
@@ -72,8 +72,8 @@ export function eyeRipsReport(
   return `
 ## Rips of a kerf, by the angle of their lines
 
-${rips.length} drawn rips of 1/8 in, flatsawn and quartered, 400 mm long; of each a stretch of ${eyeSize.widthMm} mm was
-marked, out of order and before V was read (out/eye/rips.png; eye-rips-marks.json). The factor by the
+${rips.length} drawn rips of 1/8 in, flatsawn and quartered, 400 mm long; of each a stretch of ${eyeSize.widthMm} mm about
+the worst place of an earlier score was marked, out of order and before V was read (out/eye/rips.png; eye-rips-marks.json). The factor by the
 lines' angle (\`amongLinesFactor\`) was chosen after these marks, so they are no test of it.
 
 **Rank correlation of mark and V: ${rank((rip) => rip.v)}**, of mark and V by truth ${rank((rip) => rip.vByTruth)} (n = ${rips.length}).

@@ -11,6 +11,9 @@ export interface CarryReach {
   readonly wayMm: number;
 }
 
+/** Wood counts as exp(-way / fading), this share of the longest way. */
+export const fadingShare = 0.5;
+
 export const defaultCarryReach: CarryReach = { nearMm: 0.5, farMm: 2.2, wayMm: 26 };
 
 /** What one side says at the line itself; NaN where no grain line reaches it. */
@@ -53,7 +56,7 @@ function stepsInto(
 ): Steps {
   const row = () => new Float64Array(count);
   const steps = { way: row(), deep: row(), along: row(), fading: row() };
-  const fadingOf = (mm: number) => Math.exp(-mm / (0.5 * wayMm));
+  const fadingOf = (mm: number) => Math.exp(-mm / (fadingShare * wayMm));
   const longestFading = fadingOf(longestStepMm);
   for (let n = 0; n < count; n++) {
     const angle = directionAt(field, (n + 0.5) * stepMm);

@@ -1,7 +1,7 @@
-import { defaultCarryReach } from './carriedProfile.js';
+import { defaultCarryReach, fadingShare } from './carriedProfile.js';
 
 /** Ways fade as exp(-way / fadingMm) in a carried profile. */
-const fadingMm = defaultCarryReach.wayMm / 2;
+const fadingMm = fadingShare * defaultCarryReach.wayMm;
 
 /**
  * How far lines that run through a joint seem to part because their directions are only known so

@@ -94,9 +94,13 @@ function stepsBetween(
   counts: readonly boolean[],
   figure: Lab,
 ): ColourStep[] {
-  const steady = (colours: readonly Lab[]) => steadyColours(colours, counts, figure);
-  const [above, below] = [steady(wide.above), steady(wide.below)];
-  const [edgeAbove, edgeBelow] = [steady(edge.above).along, steady(edge.below).along];
+  const [above, below] = [steadyColours(wide.above, counts), steadyColours(wide.below, counts)];
+  const along = (colours: readonly Lab[]) =>
+    Float64Array.from(
+      colours.filter((_, i) => counts[i]),
+      ([l, a, b]) => l * figure[0] + a * figure[1] + b * figure[2],
+    );
+  const [edgeAbove, edgeBelow] = [along(edge.above), along(edge.below)];
   const stepAbout = (k: number) => {
     const from = Math.max(0, k - alongStretches);
     const to = Math.min(counts.length, k + alongStretches + 1);

@@ -2,7 +2,7 @@ import type { LengthUnits } from './lengthUnits.js';
 import { viewingDistanceText } from './viewingDistanceText.js';
 
 /** Nobody looks at a chest from farther than across a room: 20 ft, 6 m. */
-const roomMm = { in: 6096, mm: 6000 } as const;
+export const roomMm = { in: 6096, mm: 6000 } as const;
 
 /**
  * From how far a joint is last seen, for a table: `6 1/2 ft`, `2 m`, or `beyond 20 ft`.
