@@ -45,10 +45,13 @@ describe('colourSteps', () => {
     colourSteps({ lab, etaMm: 0 }, { lab, etaMm: 0 }, stretches, 0)(0, 1);
 
   it('puts what the figure could do along it, and leaves nothing beside', () => {
-    const along = stepOf(wood(rings, [-0.8 * 2, 0.36 * 2, 0.48 * 2]));
+    const step: Lab = [-0.8 * 2, 0.36 * 2, 0.48 * 2];
+    const along = stepOf(wood(rings, step));
     expect(along.besideDeltaE).toBeLessThan(1e-4);
     // Read closer to the line, over other rings: the same step but for what the rings leave.
     expect(Math.abs(along.alongDeltaE - along.deltaE)).toBeLessThan(0.05);
+    const alikeAtAnyDepth = stepOf(wood((x) => rings(x, 0), step));
+    expect(alikeAtAnyDepth.alongDeltaE).toBeCloseTo(alikeAtAnyDepth.deltaE, 6);
   });
 
   it('puts a colour that the figure never takes beside the figure', () => {
