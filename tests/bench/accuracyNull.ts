@@ -1,8 +1,7 @@
-import { averageDown } from '../../src/core/filter/averageDown.js';
 import type { PanelPhoto } from '../../src/core/image/panelPhoto.js';
 import { createRandom } from '../../src/core/random/createRandom.js';
-import { carriedBlocks } from '../../src/core/seam/carriedBlocks.js';
-import { finderPxPerMm, type SeamMaps, seamMaps } from '../../src/core/seam/find/seamMaps.js';
+import { finderView } from '../../src/core/seam/find/finderView.js';
+import { type SeamMaps, seamMaps } from '../../src/core/seam/find/seamMaps.js';
 import {
   maxTiltRad,
   type StrongestLine,
@@ -22,10 +21,8 @@ export const strongestExcess = (photo: PanelPhoto): number =>
 /** What the finder reads of a whole panel along its length. */
 export function finderMaps(photo: PanelPhoto): SeamMaps {
   const planes = panelPlanes(photo);
-  const factor = Math.max(1, Math.round(planes.pxPerMm / finderPxPerMm));
-  const reduced = factor > 1 ? averageDown(planes.logLuminance, factor) : planes.logLuminance;
-  const scale = planes.pxPerMm / factor;
-  return seamMaps(planes, reduced, carriedBlocks(reduced, scale), scale);
+  const { reduced, blocks, pxPerMm } = finderView(planes.logLuminance, planes.pxPerMm);
+  return seamMaps(planes, reduced, blocks, pxPerMm);
 }
 
 function twoLooks(photo: PanelPhoto): StrongestLine[] {

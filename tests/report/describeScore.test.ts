@@ -136,6 +136,11 @@ describe('describeScore', () => {
       { mm: 3, seMm: 0.2, slideMm: 5, slideSeMm: 1 },
       '3 mm lost, give or take 0.2 mm, the upper piece slid 5 mm to the right.',
     ],
+    [
+      { mm: 3, seMm: 0.2, wedgeMm: -0.8, wedgeSeMm: 0.2 },
+      '3 mm lost, give or take 0.2 mm, 0.8 mm more at the left end than at the right.',
+    ],
+    [{ mm: 3, seMm: 0.2, wedgeMm: 0.3, wedgeSeMm: 0.2 }, '3 mm lost, give or take 0.2 mm.'],
     [{ mm: -2, seMm: 0.2 }, '2 mm too much, as if wood had been added, give or take 0.2 mm.'],
   ])('says %j as %s', (change, words) => {
     const seam = inventedSeam('s', along(200), () => 2.5, { lost: lost(change) });

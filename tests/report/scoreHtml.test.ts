@@ -57,6 +57,21 @@ describe('the page of a score', () => {
     expect(cells).toBe(12);
   });
 
+  it('has a row for a wedge where a joint tells one, and leaves many joints off paper', () => {
+    const at = (yMm: number, wedgeMm: number | null) =>
+      inventedSeam(`s${yMm}`, { x1Mm: 0, y1Mm: yMm, x2Mm: 300, y2Mm: yMm }, () => 1, {
+        lost: { mm: 3, seMm: 0.2, slideMm: null, slideSeMm: null, wedgeMm, wedgeSeMm: 0.1 },
+      });
+    const row = '>More lost at the right or lower end<';
+    expect(scoreHtml(inventedScore([at(9, null)]), { units: 'mm' })).not.toContain(row);
+    const one = scoreHtml(inventedScore([at(9, 0.6)]), { units: 'mm' });
+    expect(one).toContain(row);
+    expect(one).toContain('<details><summary>Numbers');
+    const many = Array.from({ length: 9 }, (_, k) => at(9 + 20 * k, null));
+    const html = scoreHtml(inventedScore(many), { units: 'mm' });
+    expect(html).toContain('<details class="long"><summary>Numbers');
+  });
+
   it('is well formed with unique ids for any result', () => {
     fc.assert(
       fc.property(arbitraryScore, (result) => {

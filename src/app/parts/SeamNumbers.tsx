@@ -24,6 +24,9 @@ export function SeamNumbers({
       : `${smallLengthText(mm, units)}${seMm === null ? '' : ` ± ${smallLengthText(seMm, units)}`}`;
   const [back, on] = runs === 'along' ? ['to the left', 'to the right'] : ['up', 'down'];
   const slid = (mm: number | null) => (mm === null || mm === 0 ? '' : ` ${mm < 0 ? back : on}`);
+  const { wedgeMm = null, wedgeSeMm = null } = lost;
+  const wedge: readonly (readonly [string, string])[] =
+    wedgeMm === null ? [] : [[moreLostAt(runs, wedgeMm), length(wedgeMm, wedgeSeMm)]];
   const rows: readonly (readonly [string, string])[] = [
     ['Visibility', visibility.v === null ? untold : `${visibility.v.toFixed(2)} × just visible`],
     [
@@ -46,6 +49,7 @@ export function SeamNumbers({
       runs === 'along' ? 'Upper piece slid' : 'Left piece slid',
       `${length(lost.slideMm, lost.slideSeMm)}${slid(lost.slideMm)}`,
     ],
+    ...wedge,
     ['Colour step', colourStep.deltaE00 === null ? untold : `ΔE ${colourStep.deltaE00.toFixed(1)}`],
     ['Glue line', length(glueLine.widthMm)],
     ['False alarm', seam.p === null ? 'placed by hand' : chanceText(seam.p)],
@@ -64,6 +68,12 @@ export function SeamNumbers({
       ))}
     </>
   );
+}
+
+/** The end at which more was lost. */
+function moreLostAt(runs: PlacedSeam['runs'], wedgeMm: number): string {
+  const ends = runs === 'along' ? ['left', 'right'] : ['upper', 'lower'];
+  return `More lost at the ${ends[wedgeMm > 0 ? 1 : 0]} end`;
 }
 
 function Row({ name, value }: { readonly name: string; readonly value: string }) {

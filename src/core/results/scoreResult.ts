@@ -52,6 +52,12 @@ export interface SeamResult {
     readonly seMm: number | null;
     readonly slideMm: number | null;
     readonly slideSeMm: number | null;
+    /**
+     * How much more was lost at the line's second end (right, crosscut: bottom) than at its first;
+     * absent in answers kept from before it was measured.
+     */
+    readonly wedgeMm?: number | null;
+    readonly wedgeSeMm?: number | null;
     /** Pairs that fit the photo equally well, where loss and slide cannot be told apart. */
     readonly alternatives?: readonly { readonly mm: number; readonly slideMm: number }[];
   };

@@ -1,4 +1,5 @@
 import type { LineMm, SeamResult } from '../results/scoreResult.js';
+import { untoldSeam } from '../results/untoldSeam.js';
 import type { VisibilityResult } from '../results/visibilityResult.js';
 import type { LineMeasures } from '../seam/lineMeasures.js';
 import { visibilityResult, windowsOf } from '../seam/seamResult.js';
@@ -11,16 +12,6 @@ import type { FrontSegment } from './frontSegments.js';
 import { type PlacementCost, reachOfSegment, type SegmentCost } from './placementCost.js';
 import { flushEnds } from './reglueSpecs.js';
 import { withLeftOutWindows } from './withLeftOutWindows.js';
-
-const untold = {
-  p: null,
-  found: 'placed',
-  grain: { angleADeg: null, angleBDeg: null, changeDeg: null, changeSeDeg: null },
-  offset: { mm: null, seMm: null, spacingMm: null },
-  lost: { mm: null, seMm: null, slideMm: null, slideSeMm: null },
-  colourStep: { deltaE00: null },
-  glueLine: { widthMm: null, contrast: null },
-} as const;
 
 /**
  * The joints and reveals of a placement on the panel glued up again, stretch by stretch, as a
@@ -40,7 +31,7 @@ export function regluedSeams(
     const { segment } = one;
     const line = regluedLine(placement, segment, loss, slides, startMm, revealMm);
     return {
-      ...untold,
+      ...untoldSeam,
       id: `${segment.piece}, ${segment.edge} edge`,
       line,
       ...seenAlong(lines, placement, one),

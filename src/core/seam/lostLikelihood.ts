@@ -1,6 +1,7 @@
 import { middleDirectionRad } from '../geometry/middleDirectionRad.js';
 import type { LineMeasures } from './lineMeasures.js';
 import type { LostProfiles } from './lostProfiles.js';
+import { endOfPart } from './lostSummary.js';
 
 /** Student's law with 4 degrees of freedom: a knot or a fleck must not decide. */
 const freedom = 4;
@@ -42,13 +43,6 @@ export function openVariance(
   });
 }
 
-/** How well the lines of A, slid, meet those of B carried through a gap. */
-export interface Meeting {
-  readonly logLikelihood: number;
-  /** Share of the variance that is not explained; NaN when less than half of the wood meets. */
-  readonly discord: number;
-}
-
 /** What is expected of every place after a gap: half the log of its variance, and its inverse scale. */
 export interface Expected {
   readonly halfLog: Float64Array;
@@ -75,37 +69,44 @@ export function expected(
  * wood that has nothing to say, so that a wide gap is neither preferred nor ruled out for it.
  *
  * @param carried side B carried through the gap. @param slideSteps slide in samples.
+ * @param logs receives the log likelihood of each part of the joint (`partsOfLine`).
+ * @returns the share of the variance that is not explained; NaN when less than half of the wood meets.
  */
 export function meeting(
   profiles: LostProfiles,
   carried: Float64Array,
   slideSteps: number,
   { halfLog, perSquare }: Expected,
-): Meeting {
+  logs: Float64Array,
+): number {
   const { a, weight, witnesses, variance: total } = profiles;
   const whole = Math.floor(slideSteps);
   const part = slideSteps - whole;
-  let log = 0;
+  const n = a.length;
+  const unmet = 0.5 * Math.log(total) + unmetCost;
   let met = 0;
   let rr = 0;
   let aa = 0;
   let bb = 0;
-  const end = Math.min(a.length, a.length - 1 - whole);
-  for (let i = Math.max(0, -whole); i < end; i++) {
-    const va = a[i + whole] + part * (a[i + whole + 1] - a[i + whole]);
-    const r = va - carried[i];
-    if (Number.isNaN(r)) continue;
-    const w = weight[i];
-    if (w === 0) continue;
-    log -= w * (halfLog[i] + ((freedom + 1) / 2) * Math.log(1 + r * r * perSquare[i]));
-    met += w;
-    rr += w * r * r;
-    aa += w * va * va;
-    bb += w * carried[i] * carried[i];
+  for (let k = 0, i = 0; k < logs.length; k++) {
+    let log = 0;
+    for (const end = endOfPart(k, n); i < end; i++) {
+      const w = weight[i];
+      if (w === 0) continue;
+      const at = i + whole;
+      const va = at >= 0 && at + 1 < n ? a[at] + part * (a[at + 1] - a[at]) : Number.NaN;
+      const r = va - carried[i];
+      if (Number.isNaN(r)) {
+        log -= w * unmet;
+        continue;
+      }
+      log -= w * (halfLog[i] + ((freedom + 1) / 2) * Math.log(1 + r * r * perSquare[i]));
+      met += w;
+      rr += w * r * r;
+      aa += w * va * va;
+      bb += w * carried[i] * carried[i];
+    }
+    logs[k] = log;
   }
-  log -= Math.max(0, witnesses - met) * (0.5 * Math.log(total) + unmetCost);
-  return {
-    logLikelihood: log,
-    discord: met < 0.5 * witnesses ? Number.NaN : rr / (aa + bb + 1e-12),
-  };
+  return met < 0.5 * witnesses ? Number.NaN : rr / (aa + bb + 1e-12);
 }

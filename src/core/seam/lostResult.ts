@@ -1,4 +1,5 @@
 import type { SeamResult } from '../results/scoreResult.js';
+import { untoldLoss } from '../results/untoldSeam.js';
 import { lengthWords } from '../units/lengthWords.js';
 import type { LineMeasures } from './lineMeasures.js';
 import { type LostWidth, lostWidth } from './lostWidth.js';
@@ -9,20 +10,21 @@ const leastExplained = 0.5;
 const leastSureMm = 2;
 /** The prior by itself would state 1.5 mm: a slide is told where the lines say clearly more. */
 const leastSureSlideMm = 1;
+/** And a wedge: half of what the prior by itself would state. */
+const leastSureWedgeMm = 0.2;
 
 /**
- * The contract's width lost and slide, with what they rest on; null with a note where the lines
+ * The contract's width lost and slide, and the wedge, with what they rest on; null with a note where the lines
  * of the two sides do not meet anywhere, or meet equally well over too wide a range.
  */
 export function lostResult(
   seam: LineMeasures,
   own: readonly LineMeasures[],
 ): { readonly lost: SeamResult['lost']; readonly notes: readonly string[] } {
-  const untold = { mm: null, seMm: null, slideMm: null, slideSeMm: null };
   const weighed = lostWidth(seam, own);
   if (!weighed) {
     return {
-      lost: untold,
+      lost: untoldLoss,
       notes: [
         'Too few grain lines cross this joint, or too little wood lies beside it, to tell a width ' +
           'lost or a slide.',
@@ -31,10 +33,11 @@ export function lostResult(
   }
   if (weighed.explained < leastExplained) {
     const why = 'The grain lines of the two sides do not meet at any width lost or slide.';
-    return { lost: untold, notes: [why] };
+    return { lost: untoldLoss, notes: [why] };
   }
   const sureWidth = weighed.lostSeMm <= leastSureMm;
   const sureSlide = weighed.slideSeMm <= leastSureSlideMm;
+  const sureWedge = weighed.wedgeSeMm <= leastSureWedgeMm;
   const notes: string[] = [];
   if (!sureWidth && oneReading(weighed)) {
     notes.push('The lines meet about equally well over a wide range of widths lost.');
@@ -55,6 +58,8 @@ export function lostResult(
       seMm: sureWidth ? weighed.lostSeMm : null,
       slideMm: sureSlide ? weighed.slideMm : null,
       slideSeMm: sureSlide ? weighed.slideSeMm : null,
+      wedgeMm: sureWedge ? weighed.wedgeMm : null,
+      wedgeSeMm: sureWedge ? weighed.wedgeSeMm : null,
       ...(sureWidth && sureSlide ? {} : alternativesOf(weighed)),
     },
     notes,

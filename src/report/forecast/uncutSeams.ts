@@ -1,19 +1,9 @@
 import type { ForecastResult, ForecastRip } from '../../core/results/forecastResult.js';
 import type { SeamResult } from '../../core/results/scoreResult.js';
+import { untoldSeam } from '../../core/results/untoldSeam.js';
 import type { VisibilityResult } from '../../core/results/visibilityResult.js';
 import { probabilitySeen } from '../../core/visibility/probabilitySeen.js';
 import { wordOfV } from './wordOfV.js';
-
-const untold = {
-  p: null,
-  found: 'placed',
-  grain: { angleADeg: null, angleBDeg: null, changeDeg: null, changeSeDeg: null },
-  offset: { mm: null, seMm: null, spacingMm: null },
-  lost: { mm: null, seMm: null, slideMm: null, slideSeMm: null },
-  colourStep: { deltaE00: null },
-  glueLine: { widthMm: null, contrast: null },
-  notes: [],
-} as const;
 
 /** Rips that are not the front's own, which lie where its rails are cut off, or nearly. */
 export function ripsApart({ rips, placements, lossMm }: ForecastResult): ForecastRip[] {
@@ -27,7 +17,9 @@ export function ripsApart({ rips, placements, lossMm }: ForecastResult): Forecas
 export function uncutSeams(result: ForecastResult): SeamResult[] {
   const { placements, panel } = result;
   const ofRips = ripsApart(result).map(({ yMm, visibility, windows }, i) => ({
-    ...untold,
+    ...untoldSeam,
+    notes: [],
+
     id: `rip ${i + 1}`,
     line: { x1Mm: 0, y1Mm: yMm, x2Mm: panel.widthMm, y2Mm: yMm },
     visibility,
@@ -36,7 +28,9 @@ export function uncutSeams(result: ForecastResult): SeamResult[] {
   const ofFront = (placements[0]?.segments ?? [])
     .filter(({ piece, edge }) => piece !== 'front' || edge === 'upper' || edge === 'lower')
     .map(({ piece, edge, line, v, cue }) => ({
-      ...untold,
+      ...untoldSeam,
+      notes: [],
+
       id: `${piece}, ${edge} edge`,
       line,
       visibility: visibilityOf(v, cue),

@@ -74,7 +74,8 @@ tbody th{min-width:0}
 .wipe .wipe-before{display:none}
 .wipe .wipe-after{clip-path:none}
 .wipe-edge,.wipe input,.wipe-name{display:none}
-details::details-content{content-visibility:visible;block-size:auto;opacity:1}
+details:not(.long)::details-content{content-visibility:visible;block-size:auto;opacity:1}
+details.long:not([open]){display:none}
 summary{list-style:none;padding:0;min-height:0}
 figure,tr,li{break-inside:avoid}
 h2{margin-top:1rem;break-after:avoid}

@@ -2,6 +2,7 @@ import type { ScoreResult } from '../../core/results/scoreResult.js';
 import type { ScoreDrawing } from '../score/scoreDrawing.js';
 import { scorePicture } from '../score/scorePicture.js';
 import { describeScore } from '../words/describeScore.js';
+import type { PlacedSeam } from '../words/placedSeam.js';
 import { placeSeams } from '../words/placeSeams.js';
 import { fractionsHtml } from './fractionsHtml.js';
 import { htmlPage } from './htmlPage.js';
@@ -36,13 +37,20 @@ export function scoreHtml(result: ScoreResult, page: ScorePage): string {
     ...figures(result, page),
     placed.length === 0
       ? ''
-      : `<h2>Joint by joint</h2>${list(seamLines, 'ol', 'seams')}<details><summary>Numbers</summary>${scoreNumbers(placed, page)}</details>`,
+      : `<h2>Joint by joint</h2>${list(seamLines, 'ol', 'seams')}${numbersBlock(placed, page)}`,
     `<h2>What this rests on</h2>${list(restsOn(result, page, distanceMm), 'ul', 'plain')}`,
   ];
   return htmlPage({ title, body: body.join('') });
 }
 
 const photoId = 'panel-photo';
+/** Numbers of more joints than this are printed only where the reader has opened them. */
+const mostPrinted = 8;
+
+function numbersBlock(placed: readonly PlacedSeam[], page: ScorePage): string {
+  const kind = placed.length > mostPrinted ? ' class="long"' : '';
+  return `<details${kind}><summary>Numbers</summary>${scoreNumbers(placed, page)}</details>`;
+}
 
 function figures(result: ScoreResult, page: ScorePage): string[] {
   const widths = { desk: 1160, tablet: 720, phone: 360 } as const;

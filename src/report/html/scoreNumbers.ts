@@ -27,15 +27,18 @@ function tableOf(placed: readonly PlacedSeam[], units: LengthUnits): string {
     const swatch = levelSwatchHtml(levelOfVisibility(seam.visibility.v), `swatch-${number}-hatch`);
     return `<th scope="col">${swatch}${number}. ${escapeXml(capitalise(name))}</th>`;
   });
-  const rows = rowsOfNumbers(units).map(([label, read]) => {
-    const cells = placed.map(({ seam }) => {
-      const value = read(seam);
-      return value === null
-        ? '<td class="untold">cannot tell</td>'
-        : `<td>${fractionsHtml(value)}</td>`;
-    });
-    return `<tr><th scope="row">${escapeXml(label)}</th>${cells.join('')}</tr>`;
-  });
+  const told = placed.some(({ seam }) => (seam.lost.wedgeMm ?? null) !== null);
+  const rows = [...rowsOfNumbers(units), ...(told ? [wedgeRow(units)] : [])].map(
+    ([label, read]) => {
+      const cells = placed.map(({ seam }) => {
+        const value = read(seam);
+        return value === null
+          ? '<td class="untold">cannot tell</td>'
+          : `<td>${fractionsHtml(value)}</td>`;
+      });
+      return `<tr><th scope="row">${escapeXml(label)}</th>${cells.join('')}</tr>`;
+    },
+  );
   return `<div class="scroll"><table><thead><tr><td></td>${heads.join('')}</tr></thead><tbody>${rows.join('')}</tbody></table></div>`;
 }
 
@@ -64,6 +67,12 @@ function rowsOfNumbers(units: LengthUnits): Row[] {
     ],
   ];
 }
+
+/** Few joints tell a wedge: the row stands only where one does. */
+const wedgeRow = (units: LengthUnits): Row => [
+  'More lost at the right or lower end',
+  ({ lost: { wedgeMm = null, wedgeSeMm = null } }) => decimalLength(wedgeMm, wedgeSeMm, units),
+];
 
 function distanceOf({ visibility }: SeamResult, units: LengthUnits): string | null {
   if (visibility.v === null) return null;

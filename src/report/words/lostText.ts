@@ -20,7 +20,7 @@ export function lostText({ seam, runs }: PlacedSeam, units: LengthUnits): string
   }
   if (mm === null) return null;
   const within = seMm === null ? '' : `give or take ${small(seMm)}`;
-  const slide = slideText(seam, runs, units);
+  const slide = `${wedgeText(seam, runs, units)}${slideText(seam, runs, units)}`;
   if (Math.abs(mm) <= Math.max(0.2, 2 * (seMm ?? 0))) {
     const sure = within ? ` (${within})` : '';
     return `no width lost that can be measured${sure}${slide}`;
@@ -48,6 +48,15 @@ function readingsOf({ lost, grain }: SeamResult): { mm: number; slideMm: number 
     { mm, slideMm },
     { mm: mm - seMm, slideMm: slideMm - alongRidgeMm },
   ];
+}
+
+/** Told when it is clearly more than nothing. */
+function wedgeText({ lost }: SeamResult, runs: PlacedSeam['runs'], units: LengthUnits): string {
+  const { wedgeMm = null, wedgeSeMm = null } = lost;
+  if (wedgeMm === null || Math.abs(wedgeMm) < Math.max(0.3, 2 * (wedgeSeMm ?? 0))) return '';
+  const [first, second] = runs === 'along' ? ['left', 'right'] : ['upper', 'lower'];
+  const [more, less] = wedgeMm > 0 ? [second, first] : [first, second];
+  return `, ${smallLengthText(Math.abs(wedgeMm), units)} more at the ${more} end than at the ${less}`;
 }
 
 function slideText({ lost }: SeamResult, runs: PlacedSeam['runs'], units: LengthUnits): string {

@@ -17,6 +17,8 @@ export interface GratingJoint {
   readonly contrast: number;
   readonly lostMm?: number;
   readonly slideMm?: number;
+  /** How much more is lost at the right end than at the left. */
+  readonly wedgeMm?: number;
   readonly noise?: number;
   readonly widthMm?: number;
   readonly heightMm?: number;
@@ -40,13 +42,15 @@ export function gratingPlanes(joint: GratingJoint): PanelPlanes {
   const [glueMm, depth] = joint.glue ?? [0, 0];
   for (let j = 0; j < height; j++) {
     const below = (j + 0.5) / pxPerMm > seamYMm;
-    const y = (j + 0.5) / pxPerMm + (below ? (joint.lostMm ?? 0) : 0);
+    const yMiddle = (j + 0.5) / pxPerMm + (below ? (joint.lostMm ?? 0) : 0);
+    const rise = below ? (joint.wedgeMm ?? 0) / width : 0;
     const angle = ((below ? (joint.angleBDeg ?? joint.angleDeg) : joint.angleDeg) * Math.PI) / 180;
     const [cos, sin] = [Math.cos(angle), Math.sin(angle)];
     const k = (2 * Math.PI) / joint.spacingMm;
     const dark = Math.abs((j + 0.5) / pxPerMm - seamYMm) < glueMm / 2 ? depth : 0;
     for (let i = 0; i < width; i++) {
       const x = (i + 0.5) / pxPerMm + (below ? (joint.slideMm ?? 0) : 0);
+      const y = yMiddle + rise * (i + 0.5 - width / 2);
       logLuminance.data[j * width + i] =
         -1 + joint.contrast * Math.cos(k * (y * cos - x * sin)) - dark;
       if (joint.noise) logLuminance.data[j * width + i]! += joint.noise * random.normal();

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { untoldLoss } from '../../../src/core/results/untoldSeam.js';
 import { grainChange } from '../../../src/core/seam/grainChange.js';
 import { lostResult } from '../../../src/core/seam/lostResult.js';
 import { ownLines } from '../../../src/core/seam/ownLines.js';
@@ -174,7 +175,7 @@ describe('lostResult', () => {
   it('cannot tell where no grain lines cross, and says so', () => {
     const { seam, own } = measuredJoint({ ...small, angleDeg: 0, spacingMm: 4, lostMm: 2 });
     const { lost, notes } = lostResult(seam, own);
-    expect(lost).toEqual({ mm: null, seMm: null, slideMm: null, slideSeMm: null });
+    expect(lost).toEqual(untoldLoss);
     expect(notes.join()).toMatch(/too few grain lines cross/i);
   });
 
@@ -199,4 +200,13 @@ describe('lostResult', () => {
     'on even lines (deg, lost, slid: %j) claims nothing wrong',
     claim,
   );
+
+  // g(x) cos(theta) grows along the joint whatever is slid: a wedge is told where steep lines cross.
+  it.each([0, 1, -1])('tells a wedge of %d mm on even lines at 45 deg', (wedgeMm) => {
+    const joint = { ...wide, noise: 0.03, angleDeg: 45, spacingMm: 4, lostMm: 0.8 };
+    const { seam, own } = measuredJoint({ ...joint, wedgeMm });
+    const { lost } = lostResult(seam, own);
+    expect(lost.wedgeSeMm!).toBeLessThan(0.3);
+    expect(Math.abs(lost.wedgeMm! - wedgeMm)).toBeLessThan(3 * lost.wedgeSeMm!);
+  });
 });

@@ -1,17 +1,14 @@
-import { averageDown } from '../../filter/averageDown.js';
 import type { BlockTensor } from '../../grain/blockTensor.js';
-import { createPlane, type Plane } from '../../image/plane.js';
 import { transposePlane } from '../../image/transposePlane.js';
 import type { Progress } from '../../progress.js';
 import type { RandomSource } from '../../random/randomSource.js';
-import { meanOf } from '../../statistics/meanOf.js';
-import { carriedBlocks } from '../carriedBlocks.js';
 import type { PanelPlanes } from '../seamWood.js';
+import { finderView } from './finderView.js';
 import type { FoundSeam } from './foundSeam.js';
 import type { CellRegion } from './lineScan.js';
 import { openGaps } from './openGaps.js';
 import { cellsOf, partsBeside, type Rectangle } from './rectangle.js';
-import { finderPxPerMm, type SeamMaps, seamMaps } from './seamMaps.js';
+import { type SeamMaps, seamMaps } from './seamMaps.js';
 import { type GapSplit, splitAtGap } from './splitAtGap.js';
 import { maxTiltRad, type StrongestLine, strongestLine, usualTiltRad } from './strongestLine.js';
 
@@ -23,8 +20,6 @@ export const seamP = 0.01;
 /** The rest of an open gap's line is one line, made by one cut: less is asked of it. */
 const restP = 0.1;
 const deepestCut = 8;
-/** Wood differs from its panel's mean by no more than this in log luminance (a factor of 2). */
-const woodContrast = 0.7;
 
 /**
  * Finds the seams of a panel: the strongest break through a rectangle, along or across, splits it
@@ -38,12 +33,8 @@ export function findSeams(
   progress?: Progress,
 ): FoundSeam[] {
   const { width, height } = planes.logLuminance;
-  const factor = Math.max(1, Math.round(planes.pxPerMm / finderPxPerMm));
-  const plain = averageDown(planes.logLuminance, factor);
-  const reduced = tamed(plain);
-  const pxPerMm = planes.pxPerMm / factor;
   progress?.(0.1, 'reading the panel along its length');
-  const blocks = carriedBlocks(reduced, pxPerMm);
+  const { plain, reduced, blocks, pxPerMm } = finderView(planes.logLuminance, planes.pxPerMm);
   const along = seamMaps(planes, reduced, blocks, pxPerMm);
   progress?.(0.4, 'reading the panel across its width');
   const across = seamMaps(
@@ -73,20 +64,6 @@ export function findSeams(
     if (!seam) return { seams: [], parts: [] };
     return { seams: [seam], parts: partsBeside(rect, seam.kind, seam.line) };
   }
-}
-
-/**
- * Limits a reveal's black (or glare) to what wood may do, so that it does not turn the grain
- * direction of everything beside it.
- */
-function tamed(plane: Plane): Plane {
-  const { width, height, data } = plane;
-  const mean = meanOf(data);
-  const out = createPlane(width, height);
-  for (let i = 0; i < data.length; i++) {
-    out.data[i] = Math.max(mean - woodContrast, Math.min(mean + woodContrast, data[i]));
-  }
-  return out;
 }
 
 function transposed(planes: PanelPlanes): PanelPlanes {

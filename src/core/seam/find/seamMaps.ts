@@ -30,8 +30,6 @@ export interface SeamMaps {
   readonly cues: readonly CueMap[];
 }
 
-/** Lines finer than this across the grain are averaged away before looking for seams, px/mm. */
-export const finderPxPerMm = 2.8;
 const cellsPerColumn = 4;
 const cellMm = 1.5;
 
@@ -39,7 +37,7 @@ const cellMm = 1.5;
  * Maps of every cue of a seam along x.
  *
  * @param planes the panel (transposed for crosscuts).
- * @param reduced log luminance at about `finderPxPerMm`. @param pxPerMm its scale.
+ * @param reduced log luminance, averaged down. @param pxPerMm its scale.
  * @param blocks gradient products of its ring lines (`carriedBlocks`).
  */
 export function seamMaps(

@@ -1,0 +1,49 @@
+import { averageDown } from '../../filter/averageDown.js';
+import type { BlockTensor } from '../../grain/blockTensor.js';
+import { createPlane, type Plane } from '../../image/plane.js';
+import { meanOf } from '../../statistics/meanOf.js';
+import { carriedBlocks } from '../carriedBlocks.js';
+
+/** Lines finer than this across the grain are averaged away before looking for seams, px/mm. */
+const usualPxPerMm = 2.8;
+/**
+ * Side of the blocks that ways along the grain are walked for, mm: directions are smoothed over
+ * twice as much, and ways cost as many steps as there are blocks.
+ */
+const blockMm = 2;
+/** Wood differs from its panel's mean by no more than this in log luminance (a factor of 2). */
+const woodContrast = 0.7;
+
+/** A panel as the finder looks at it. */
+export interface FinderView {
+  readonly pxPerMm: number;
+  /** Log luminance, averaged down. */
+  readonly plain: Plane;
+  /** The same, limited to what wood may do. */
+  readonly reduced: Plane;
+  /** Gradient products of its ring lines. */
+  readonly blocks: BlockTensor;
+}
+
+/** Averages a panel down to what joints need to be found, and reads its grain. */
+export function finderView(logLuminance: Plane, pxPerMm: number): FinderView {
+  const factor = Math.max(1, Math.round(pxPerMm / usualPxPerMm));
+  const plain = averageDown(logLuminance, factor);
+  const reduced = tamed(plain);
+  const scale = pxPerMm / factor;
+  return { pxPerMm: scale, plain, reduced, blocks: carriedBlocks(reduced, scale, blockMm) };
+}
+
+/**
+ * Limits a reveal's black (or glare) to what wood may do, so that it does not turn the grain
+ * direction of everything beside it.
+ */
+function tamed(plane: Plane): Plane {
+  const { width, height, data } = plane;
+  const mean = meanOf(data);
+  const out = createPlane(width, height);
+  for (let i = 0; i < data.length; i++) {
+    out.data[i] = Math.max(mean - woodContrast, Math.min(mean + woodContrast, data[i]));
+  }
+  return out;
+}
