@@ -43,6 +43,8 @@ export function ringContrast({ photo, truth }: BenchPanel): RingContrast {
 export interface TrueV {
   readonly v: number;
   readonly unmasked: number;
+  /** Middle of the 10 mm of it that are the most visible, mm along the line; null where none are told. */
+  readonly worstAtMm: number | null;
   /** Median angle between the ring lines and the seam, deg: within 2 nothing crosses. */
   readonly crossingDeg: number;
 }
@@ -58,7 +60,7 @@ export interface TrueV {
 export function seamVByTruth(panel: BenchPanel, k: number, contrastAt: RingContrast): TrueV {
   const { truth, spec } = panel;
   const seam = truth.seams[k];
-  const plain = (v: number) => ({ v, unmasked: v, crossingDeg: 90 });
+  const plain = (v: number) => ({ v, unmasked: v, worstAtMm: null, crossingDeg: 90 });
   if (seam.gapMm > 0) return plain(Number.POSITIVE_INFINITY);
   if (!seam.sameBoard || seam.lostMm === null || seam.slideMm === null) return plain(colourV(seam));
   const { line, lostMm, slideMm } = seam;
@@ -85,10 +87,12 @@ export function seamVByTruth(panel: BenchPanel, k: number, contrastAt: RingContr
     ownSquares += (most * Math.min(1, ownAmplitude / (2 * contrast + 1e-9))) ** 2;
   }
   const unmasked = cubicMean(values) ?? 0;
+  const worst = values.indexOf(Math.max(...values));
   const middle = angles.sort((a, b) => a - b)[angles.length >> 1] ?? 0;
   return {
     v: maskCue(unmasked, Math.sqrt(ownSquares / values.length)),
     unmasked,
+    worstAtMm: (worst + 0.5) * windowMm,
     crossingDeg: (middle * 180) / Math.PI,
   };
 }

@@ -26,14 +26,13 @@ export interface CarriedBlocks extends BlockTensor {
  * the picture averaged along it, products of that. Done for each side of a seam by itself, so
  * that nothing of the other board is carried in.
  *
- * @param wood one side's log luminance. @param pxPerMm its scale. @param blockMm side of a block, or
- *   what is nearest to it in whole pixels.
+ * @param wood one side's log luminance. @param pxPerMm its scale.
  */
-export function carriedBlocks(wood: Plane, pxPerMm: number, blockMm = 1): CarriedBlocks {
+export function carriedBlocks(wood: Plane, pxPerMm: number): CarriedBlocks {
   const factor = Math.max(1, Math.round(pxPerMm / grainPxPerMm));
   const source = factor > 1 ? averageDown(wood, factor) : wood;
   const scale = pxPerMm / factor;
-  const blockPx = Math.max(1, Math.round(blockMm * scale));
+  const blockPx = Math.max(1, Math.round(scale));
   const first = capEnergy(blockTensor(source, firstSlopeMm * scale, blockPx, scale));
   const uncarried = first.jxx.map((xx, i) => xx + first.jyy[i]);
   const lines = carryAlongGrain(source, directions(first, blockPx), carryMm * scale);

@@ -6,11 +6,6 @@ import { carriedBlocks } from '../carriedBlocks.js';
 
 /** Lines finer than this across the grain are averaged away before looking for seams, px/mm. */
 const usualPxPerMm = 2.8;
-/**
- * Side of the blocks that ways along the grain are walked for, mm: directions are smoothed over
- * twice as much, and ways cost as many steps as there are blocks.
- */
-const blockMm = 2;
 /** Wood differs from its panel's mean by no more than this in log luminance (a factor of 2). */
 const woodContrast = 0.7;
 
@@ -31,7 +26,7 @@ export function finderView(logLuminance: Plane, pxPerMm: number): FinderView {
   const plain = averageDown(logLuminance, factor);
   const reduced = tamed(plain);
   const scale = pxPerMm / factor;
-  return { pxPerMm: scale, plain, reduced, blocks: carriedBlocks(reduced, scale, blockMm) };
+  return { pxPerMm: scale, plain, reduced, blocks: carriedBlocks(reduced, scale) };
 }
 
 /**
