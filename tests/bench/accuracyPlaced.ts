@@ -62,6 +62,7 @@ export function placedRows(seams: readonly PlacedSeam[], pxPerMm: number): Accur
   const flat = seams.filter(({ cut }) => cut === 'flatsawn');
   const sure = flat.filter(({ result }) => (result.lost.seMm ?? 9) <= 0.6);
   const told = seams.filter(({ result }) => result.lost.mm !== null);
+  const wedged = seams.filter(({ result }) => (result.lost.wedgeMm ?? null) !== null);
   const slid = seams.filter(({ result }) => result.lost.slideMm !== null);
   const lostError = ({ result, lostMm }: PlacedSeam) => (result.lost.mm ?? 0) - lostMm;
   const slideError = ({ result, slideMm }: PlacedSeam) => (result.lost.slideMm ?? 0) - slideMm;
@@ -150,6 +151,20 @@ export function placedRows(seams: readonly PlacedSeam[], pxPerMm: number): Accur
       bootstrap(each(told), covers(lostError, lostSe)),
       0,
       coverage,
+    ),
+    accuracyRow(
+      section,
+      'wedge told at all, every cut (none has one), %',
+      seams.length,
+      sharePercent(wedged.length, seams.length),
+      0,
+    ),
+    accuracyRow(
+      section,
+      'wedge, RMSE where told, mm',
+      wedged.length,
+      bootstrap(each(wedged), (g) => rms(g.map(({ result }) => result.lost.wedgeMm ?? 0))),
+      2,
     ),
     accuracyRow(
       section,

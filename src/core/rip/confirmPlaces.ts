@@ -36,19 +36,21 @@ export function confirmPlaces(
   for (const { index, best: hoped } of quick.slice(0, mostRows)) {
     const limit = best ? nearFactor * Math.max(leastCost, best.cost) : Number.POSITIVE_INFINITY;
     if (best && (hoped.cost > limit || unjudged(hoped) > unjudged(best))) break;
-    confirmed[index] = rows[index].map((place) => confirmPlace(lines, place, loss, slides));
+    confirmed[index] = rows[index].map((place) =>
+      confirmPlace(lines.ripsAsScored, place, loss, slides),
+    );
     const found = bestOf(confirmed[index]);
     if (!best || orderOf(found, best) < 0) best = found;
   }
   return confirmed;
 }
 
-/** One place by the score's own reading. */
+/** One place by the reading of `lines`. */
 export function confirmPlace(
   lines: ForecastLines,
   place: TriedPlacement,
   loss: CutLoss,
   slides: PieceSlides,
 ): FoundPlacement {
-  return { ...place, ...placementCost(lines.asScored, place.front, loss, slides) };
+  return { ...place, ...placementCost(lines, place.front, loss, slides) };
 }

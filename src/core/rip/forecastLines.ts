@@ -16,8 +16,10 @@ export interface ForecastLines {
   readonly rip: CutLines;
   /** Read when first asked for: most questions are about rips only. */
   readonly crosscut: CutLines;
-  /** The same panel, its rips read joint by joint as a score reads them: for the few that count. */
+  /** The same panel read joint by joint as a score reads it: for the few cuts that count. */
   readonly asScored: ForecastLines;
+  /** Its rips so, its crosscuts still quickly: a row of places has two rips and many crosscuts. */
+  readonly ripsAsScored: ForecastLines;
 }
 
 /** A region of the panel not to be counted: corners in panel millimetres. */
@@ -42,25 +44,47 @@ export function forecastLines(
   };
   const rip = read('rip');
   const onRip = (rows: PanelRows) => cutLines(rows, distanceMm, free);
-  let columns: CutLines | null = null;
-  const crosscut = () => {
-    columns ??= cutLines(read('crosscut').rows, distanceMm, (at, eta) => free(eta, at));
-    return columns;
-  };
-  const linesOf = (rows: PanelRows, asScored: () => ForecastLines): ForecastLines => ({
-    ...{ widthMm, heightMm, distanceMm, leftOut, rip: onRip(rows) },
+  const onColumns = (rows: PanelRows) => cutLines(rows, distanceMm, (at, eta) => free(eta, at));
+  const columns = once(() => read('crosscut'));
+  const quickColumns = once(() => onColumns(columns().rows));
+  const scoredColumns = once(() => onColumns(scoredRows(columns().wood, windowMm, columns().rows)));
+  const linesOf = (
+    rips: CutLines,
+    crosscuts: () => CutLines,
+    scored: () => Pick<ForecastLines, 'asScored' | 'ripsAsScored'>,
+  ): ForecastLines => ({
+    ...{ widthMm, heightMm, distanceMm, leftOut, rip: rips },
     get crosscut() {
-      return crosscut();
+      return crosscuts();
     },
     get asScored() {
-      return asScored();
+      return scored().asScored;
+    },
+    get ripsAsScored() {
+      return scored().ripsAsScored;
     },
   });
-  const scored: ForecastLines = linesOf(scoredRows(rip.wood, windowMm, rip.rows), () => scored);
-  return linesOf(rip.rows, () => scored);
+  const scoredRips = onRip(scoredRows(rip.wood, windowMm, rip.rows));
+  const asScored: ForecastLines = linesOf(scoredRips, scoredColumns, () => ({
+    asScored,
+    ripsAsScored: asScored,
+  }));
+  const ripsAsScored: ForecastLines = linesOf(scoredRips, quickColumns, () => ({
+    asScored,
+    ripsAsScored,
+  }));
+  return linesOf(onRip(rip.rows), quickColumns, () => ({ asScored, ripsAsScored }));
 }
 
 /** How far the pieces go on either side of two edges of a panel `acrossMm` wide, mm. */
 export function reachOfCut(etaAMm: number, etaBMm: number, acrossMm: number): SeamReach {
   return { aMm: etaAMm, bMm: acrossMm - etaBMm };
+}
+
+function once<T>(make: () => T): () => T {
+  let made: { readonly value: T } | null = null;
+  return () => {
+    made ??= { value: make() };
+    return made.value;
+  };
 }

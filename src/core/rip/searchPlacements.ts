@@ -72,7 +72,7 @@ export function searchPlacements(
   progress?.(0.7, 'looking again at the best');
   const tried = confirmPlaces(lines, quick, wish.loss, slides, byCost);
   const best = bestThatDiffer(ranked(tried, lines), most);
-  const told = best.map((place) => confirmPlace(lines, place, wish.loss, slides));
+  const told = best.map((place) => confirmPlace(lines.asScored, place, wish.loss, slides));
   return {
     best: told.sort(byCost),
     tried: costs.length,

@@ -13,6 +13,7 @@ import { ripCost, ripCurve } from '../../../src/core/rip/ripCurve.js';
 import { panelPlanes } from '../../../src/core/seam/panelPlanes.js';
 import { drawPanel } from '../../../src/core/wood/drawPanel.js';
 import { onePiecePanel } from '../../../src/core/wood/onePiecePanel.js';
+import { transposedPhoto } from '../seam/gratingJoint.js';
 
 const size = { widthMm: 160, heightMm: 100 };
 const pxPerMm = 5;
@@ -45,6 +46,19 @@ describe('a rip that was asked for', () => {
     // Colour is read in patches of a millimetre, whose borders lie elsewhere on the joined picture.
     expect(Math.abs((rip.visibility.v ?? 9) - (seam.visibility.v ?? 99))).toBeLessThan(0.03);
     expect(rip.windows).toHaveLength(seam.windows.length);
+  });
+});
+
+describe('a crosscut that counts', () => {
+  it('is read as the rip of the same panel turned over its diagonal', () => {
+    const turned = transposedPhoto(photo);
+    const rips = forecastLines(panelPlanes(turned), turned, 600).asScored.rip;
+    for (const edgeMm of [44, 80, 112]) {
+      const crosscut = ripCost(lines.asScored.crosscut, edgeMm, lossMm, size.widthMm);
+      const rip = ripCost(rips, edgeMm, lossMm, size.widthMm);
+      expect(crosscut.v!).toBeCloseTo(rip.v!, 2);
+      expect(crosscut.v).not.toBe(ripCost(lines.crosscut, edgeMm, lossMm, size.widthMm).v);
+    }
   });
 });
 
