@@ -22,6 +22,13 @@ interface ChannelScale {
 /** Signed cues that speak of the same thing are judged together: a thin line, a colour step. */
 const signedChannels: readonly (readonly string[])[] = [['ridge'], ['lightness', 'a', 'b']];
 
+/**
+ * No board is taken to be steadier in a* and b* than this (root of a step, as `colourStepMaps` has it):
+ * JPEG keeps colour in steps of 0.2 to 0.6 of b*, and under a lamp to one side such a step runs straight
+ * across a whole panel of faint figure.
+ */
+const leastSpread: { readonly [cue: string]: number } = { a: 0.07, b: 0.07 };
+
 /** Learns the board's own scale from the lines of its own scan. */
 export function boardScale(
   maps: SeamMaps,
@@ -30,7 +37,9 @@ export function boardScale(
   edgeRows: number,
 ): BoardScale {
   return signedChannels.map((channel) => {
-    const cues = channel.map((name) => usualOf(scan.sum[cueIndex(maps, name)]));
+    const cues = channel.map((name) =>
+      usualOf(scan.sum[cueIndex(maps, name)], leastSpread[name] ?? 1e-9),
+    );
     const z = standardised(maps, scan, cues, channel);
     const inverse = z.length > 1 ? whiten(z) : [[1]];
     const maxima = binMaxima(strength(z, inverse), scan.rows, binRows, edgeRows);
@@ -38,7 +47,7 @@ export function boardScale(
   });
 }
 
-function usualOf(values: Float32Array): ChannelScale['cues'][number] {
+function usualOf(values: Float32Array, least: number): ChannelScale['cues'][number] {
   const kept = new Float32Array(values.length);
   let count = 0;
   for (let i = 0; i < values.length; i++) {
@@ -46,7 +55,7 @@ function usualOf(values: Float32Array): ChannelScale['cues'][number] {
   }
   const told = kept.subarray(0, count);
   const at = (q: number) => nthSmallest(told, Math.floor(q * told.length));
-  return { middle: at(0.5), spread: (at(0.84) - at(0.16)) / 2 + 1e-9 };
+  return { middle: at(0.5), spread: Math.hypot(least, (at(0.84) - at(0.16)) / 2) };
 }
 
 /**
