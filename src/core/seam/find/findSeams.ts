@@ -18,7 +18,7 @@ import { maxTiltRad, type StrongestLine, strongestLine, usualTiltRad } from './s
  */
 export const seamP = 0.01;
 /** The rest of an open gap's line is one line, made by one cut: less is asked of it. */
-const restP = 0.1;
+const restLimits = { atCuts: 0.1, alone: seamP };
 const deepestCut = 8;
 
 /**
@@ -52,7 +52,7 @@ export function findSeams(
   const open: { rect: Rectangle; depth: number }[] = [{ rect: whole, depth: 0 }];
   for (let part = open.pop(); part; part = open.pop()) {
     progress?.(0.7, 'looking for joints');
-    const split = splitAtGap(part.rect, gaps, along, across, restP) ?? splitAtJoint(part.rect);
+    const split = splitAtGap(part.rect, gaps, along, across, restLimits) ?? splitAtJoint(part.rect);
     found.push(...split.seams);
     if (part.depth >= deepestCut) continue;
     for (const rect of split.parts) open.push({ rect, depth: part.depth + 1 });

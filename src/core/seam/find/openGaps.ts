@@ -17,6 +17,9 @@ const shortestMm = 24;
 /** From one cell to the next a gap's middle moves by no more than this, mm. */
 const wanderMm = 0.5;
 const darkShare = 0.9;
+/** A saw's gap runs along the panel's edge give or take this (3 deg), straight to this, rms. */
+const steepest = 0.0524;
+const crookedMm = 0.25;
 
 interface Chain {
   readonly cells: { readonly column: number; readonly row: number }[];
@@ -52,7 +55,8 @@ export function openGaps(logLuminance: Plane, pxPerMm: number): OpenGap[] {
   }
   return [...done, ...open]
     .filter(({ cells }) => cells.length * cellPx >= shortestMm * pxPerMm)
-    .map(lineThrough);
+    .map(lineThrough)
+    .filter((gap): gap is OpenGap => gap !== null);
 
   /** Middles of the runs of rows that are dark across a cell and no wider than a gap. */
   function darkRows(column: number): number[] {
@@ -77,14 +81,20 @@ export function openGaps(logLuminance: Plane, pxPerMm: number): OpenGap[] {
     return dark >= darkShare * cellPx;
   }
 
-  /** Least squares through the cells' middles, from the first cell's start to the last one's end. */
-  function lineThrough({ cells }: Chain): OpenGap {
+  /** Least squares through the cells' middles, from the first cell's start to the last one's end; null when not straight. */
+  function lineThrough({ cells }: Chain): OpenGap | null {
     const n = cells.length;
     const x = (k: number) => (cells[k].column + 0.5) * cellPx;
     const mx = cells.reduce((sum, _, k) => sum + x(k), 0) / n;
     const my = cells.reduce((sum, cell) => sum + cell.row, 0) / n;
     const xx = cells.reduce((sum, _, k) => sum + (x(k) - mx) ** 2, 0);
     const xy = cells.reduce((sum, cell, k) => sum + (x(k) - mx) * (cell.row - my), 0);
+    if (Math.abs(xy / xx) > steepest) return null;
+    const off = cells.reduce(
+      (sum, cell, k) => sum + (cell.row - my - (xy / xx) * (x(k) - mx)) ** 2,
+      0,
+    );
+    if (Math.sqrt(off / n) > crookedMm * pxPerMm) return null;
     const [x1, x2] = [x(0) - cellPx / 2, x(n - 1) + cellPx / 2];
     const y = (at: number) => (my + (xy / xx) * (at - mx) + 0.5) / pxPerMm;
     return { x1Mm: x1 / pxPerMm, y1Mm: y(x1), x2Mm: x2 / pxPerMm, y2Mm: y(x2) };

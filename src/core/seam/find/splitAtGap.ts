@@ -12,6 +12,14 @@ export interface PanelGaps {
   readonly crosscut: readonly OpenGap[];
 }
 
+/** The rest of a gap's line is a joint when its p is not above this. */
+export interface RestLimits {
+  /** Beside a gap from cut to cut, which a saw made. */
+  readonly atCuts: number;
+  /** Beside one that ends within the board: it may be a crack, a resin streak, the edge of a knot. */
+  readonly alone: number;
+}
+
 /** What an open gap tells of the rectangle it runs through. */
 export interface GapSplit {
   readonly seams: readonly FoundSeam[];
@@ -30,7 +38,6 @@ const gapClearMm = 3;
  * Where one rest is a joint the saw went from edge to edge, so the others are too, on the same line,
  * though the photo may not show them. Rips go before crosscuts, as rails run through and end pieces do not.
  *
- * @param least a rest of the line is a joint when its p is not above this.
  * @returns null when no gap that a saw can have made runs inside the rectangle.
  */
 export function splitAtGap(
@@ -38,7 +45,7 @@ export function splitAtGap(
   gaps: PanelGaps,
   along: SeamMaps,
   across: SeamMaps,
-  least: number,
+  limits: RestLimits,
 ): GapSplit | null {
   for (const kind of ['rip', 'crosscut'] as const) {
     const own = kind === 'rip' ? rect : turned(rect);
@@ -49,7 +56,7 @@ export function splitAtGap(
     const maps = kind === 'rip' ? along : across;
     for (const gap of inside) {
       const yAt = lineOf(gap);
-      const cut = cutAlong(yAt, own, inside, other, maps, least);
+      const cut = cutAlong(yAt, own, inside, other, maps, limits);
       if (!cut) continue;
       const seams = cut.map((seam) => ({ ...seam, kind, line: panelLine(seam.line, kind) }));
       const whole = { x1Mm: own.x0, y1Mm: yAt(own.x0), x2Mm: own.x1, y2Mm: yAt(own.x1) };
@@ -71,11 +78,14 @@ function cutAlong(
   inside: readonly OpenGap[],
   other: readonly OpenGap[],
   maps: SeamMaps,
-  least: number,
+  limits: RestLimits,
 ): Omit<FoundSeam, 'kind'>[] | null {
   const row = inside
     .filter((gap) => Math.abs(yAt((gap.x1Mm + gap.x2Mm) / 2) - middleOf(gap)) <= collinearMm)
     .sort((a, b) => a.x1Mm - b.x1Mm);
+  const span = { ...row[0], x2Mm: row[row.length - 1].x2Mm, y2Mm: row[row.length - 1].y2Mm };
+  const atCuts = [span, ...row].some((gap) => endsAtCuts(gap, own, other));
+  const least = atCuts ? limits.atCuts : limits.alone;
   const asked = new Map<number, RestJoint | null>();
   const jointOf = ([x0, x1]: readonly [number, number]) => {
     // What lies between two gaps is asked for once more when it is no joint of theirs.
@@ -87,7 +97,7 @@ function cutAlong(
   const shows = (joint: RestJoint | null) => joint !== null && joint.p <= least;
   const open = joined(row, own, (stretch) => shows(jointOf(stretch)));
   const rests = restsOf(open, own).map(jointOf);
-  if (!rests.some(shows) && !open.some((gap) => endsAtCuts(gap, own, other))) return null;
+  if (!rests.some(shows) && !atCuts) return null;
   return [...open.map((line) => ({ p: gapP, line })), ...jointsOfRests(rests, yAt, least)];
 }
 

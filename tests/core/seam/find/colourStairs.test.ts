@@ -10,10 +10,8 @@ const size = { widthMm: 300, heightMm: 160 };
 
 /** A board of faint figure whose b* grows by so much, all at once, 120 mm from its left end. */
 function steppedBoard(stepB: number): PanelPlanes {
-  const board = {
-    ...{ seed: 505, setting: 'diffuse-porous', cut: 'quartered' },
-    ...{ lengthMm: size.widthMm, widthMm: size.heightMm },
-  } as const;
+  const kind = { setting: 'diffuse-porous', cut: 'quartered' } as const;
+  const board = { seed: 505, ...kind, lengthMm: size.widthMm, widthMm: size.heightMm };
   const { image } = drawPanel(onePiecePanel({ board, ...size }), { pxPerMm: 5 });
   const planes = panelPlanes({ image, pxPerMm: 5, ...size, notes: [] });
   const { width, data } = planes.lab.b;

@@ -4,7 +4,6 @@ import { createRandom } from '../../../../src/core/random/createRandom.js';
 import { carriedBlocks } from '../../../../src/core/seam/carriedBlocks.js';
 import { discordMap } from '../../../../src/core/seam/find/discordMap.js';
 import { excessMap } from '../../../../src/core/seam/find/excessMap.js';
-import { openGaps } from '../../../../src/core/seam/find/openGaps.js';
 import { sideDirections } from '../../../../src/core/seam/find/sideDirections.js';
 import { withoutLine } from '../../../../src/core/seam/find/withoutLine.js';
 
@@ -89,35 +88,6 @@ describe('sideDirections', () => {
       const read = Math.atan2(sin[i]! * Math.sign(cos[i]!), Math.abs(cos[i]!));
       expect(Math.abs(read + side * angle)).toBeLessThan((1.5 * Math.PI) / 180);
     }
-  });
-});
-
-describe('openGaps', () => {
-  /** Wood with a black stripe from x0 to x1 mm at y, as wide as `widthMm`. */
-  function slotted(x0: number, x1: number, yMm: number, widthMm: number): Plane {
-    const plane = grating(0.05, 999, 0);
-    for (let y = 0; y < plane.height; y++) {
-      if (Math.abs((y + 0.5) / pxPerMm - yMm) > widthMm / 2) continue;
-      plane.data.fill(-2.5, y * 300 + x0 * pxPerMm, y * 300 + x1 * pxPerMm);
-    }
-    return plane;
-  }
-
-  it('finds a reveal from end to end', () => {
-    for (const widthMm of [0.7, 3.7]) {
-      const gaps = openGaps(slotted(20, 80, 30, widthMm), pxPerMm);
-      expect(gaps).toHaveLength(1);
-      const { x1Mm, x2Mm, y1Mm, y2Mm } = gaps[0]!;
-      expect(Math.abs(x1Mm - 20)).toBeLessThanOrEqual(3);
-      expect(Math.abs(x2Mm - 80)).toBeLessThanOrEqual(3);
-      expect(Math.abs((y1Mm + y2Mm) / 2 - 30)).toBeLessThan(0.5);
-    }
-  });
-
-  it('finds none in wood, none in a spot, none in a dark ground', () => {
-    expect(openGaps(grating(0.05, 999, 0), pxPerMm)).toEqual([]);
-    expect(openGaps(slotted(40, 50, 30, 2), pxPerMm)).toEqual([]);
-    expect(openGaps(slotted(20, 80, 30, 20), pxPerMm)).toEqual([]);
   });
 });
 

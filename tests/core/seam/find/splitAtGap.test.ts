@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import type { FoundSeam } from '../../../../src/core/seam/find/foundSeam.js';
 import { splitAtGap } from '../../../../src/core/seam/find/splitAtGap.js';
 import { noisyMaps } from './noisyMaps.js';
 
@@ -12,15 +13,17 @@ const sides = [98, 182].map((x) => ({ x1Mm: 20, y1Mm: x, x2Mm: 50, y2Mm: x }));
 
 function splitOf(strength: number, lineEnds: number, crosscut: typeof sides) {
   const maps = noisyMaps(strength, 149.5, 0, 3, lineEnds);
-  return splitAtGap(rect, { rip: [gap], crosscut }, maps, maps, restP);
+  return splitAtGap(rect, { rip: [gap], crosscut }, maps, maps, { atCuts: restP, alone: 0.01 });
 }
+
+const isRest = ({ line }: FoundSeam) => line.x2Mm < 99 || line.x1Mm > 181;
 
 function restsOf(strength: number, lineEnds: number) {
   const { seams } = splitOf(strength, lineEnds, sides)!;
   expect(seams.filter(({ line }) => line.x1Mm === gap.x1Mm && line.x2Mm === gap.x2Mm)).toHaveLength(
     1,
   );
-  return seams.filter(({ line }) => line.x2Mm < 99 || line.x1Mm > 181);
+  return seams.filter(isRest);
 }
 
 describe('splitAtGap', () => {
@@ -48,5 +51,14 @@ describe('splitAtGap', () => {
   it('takes a dark line that begins and ends at nothing for a crack', () => {
     expect(splitOf(0, 40, [])).toBeNull();
     expect(splitOf(0, 40, sides.slice(0, 1))).toBeNull();
+  });
+
+  it('asks more of the rest of a gap that ends within the board', () => {
+    const told = [0, 4, 8, 12, 16, 20, 24, 30].flatMap((strength) => {
+      const split = splitOf(strength, 40, []);
+      return split ? [Math.min(...split.seams.filter(isRest).map(({ p }) => p))] : [];
+    });
+    expect(told.length).toBeGreaterThan(0);
+    expect(Math.max(...told)).toBeLessThanOrEqual(0.01);
   });
 });
