@@ -3,7 +3,7 @@ import { untoldSeam } from '../results/untoldSeam.js';
 import type { VisibilityResult } from '../results/visibilityResult.js';
 import type { LineMeasures } from '../seam/lineMeasures.js';
 import { visibilityResult, windowsOf } from '../seam/seamResult.js';
-import { seamVisibility } from '../seam/seamVisibility.js';
+import { seamVisibility, vOfSeam } from '../seam/seamVisibility.js';
 import { probabilitySeen } from '../visibility/probabilitySeen.js';
 import { visibilityWord } from '../visibility/visibilityWord.js';
 import type { ForecastLines } from './forecastLines.js';
@@ -63,7 +63,7 @@ function seenAlong(
     .map(part)
     .filter(({ windows }) => windows.length > 0);
   const seen = seamVisibility(seam, own, lines.distanceMm);
-  const { vanishesAtMm } = visibilityResult(seen, (mm) => seamVisibility(seam, own, mm).v ?? 0);
+  const { vanishesAtMm } = visibilityResult(seen, (mm) => vOfSeam(seam, own, mm));
   const atMm = cut
     .joint(etaAMm, etaBMm, slideMm)
     .atMm.filter((at) => at >= fromMm && at <= toMm)

@@ -10,7 +10,7 @@ import { lostResult } from './lostResult.js';
 import { panelAngleDeg, type SeamFrame } from './seamFrame.js';
 import { seamGlueLine } from './seamGlueLine.js';
 import { seamOffset } from './seamOffset.js';
-import { type SeamVisibility, seamVisibility } from './seamVisibility.js';
+import { type SeamVisibility, seamVisibility, vOfSeam } from './seamVisibility.js';
 import { toldOffsets } from './toldOffsets.js';
 
 /** A measured seam and what it is compared with. */
@@ -67,7 +67,7 @@ export function seamResult(measured: MeasuredSeam, distanceMm: number): SeamResu
     found,
     line,
     p,
-    visibility: visibilityResult(seen, (mm) => seamVisibility(seam, own, mm).v ?? 0),
+    visibility: visibilityResult(seen, (mm) => vOfSeam(seam, own, mm)),
     grain: anglesOf(frame, change),
     offset: seamOffset(seam, own),
     lost: lost.lost,

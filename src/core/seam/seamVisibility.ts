@@ -37,9 +37,7 @@ export function seamVisibility(
   distanceMm: number,
 ): SeamVisibility {
   const here = seam.windows.map((window) => windowCues(window, distanceMm));
-  const elsewhere = own.map((line) =>
-    channelSums(line.windows.map((w) => windowCues(w, distanceMm))),
-  );
+  const elsewhere = ownSums(own, distanceMm);
   const figures = ownFigures(elsewhere);
   const windows = here.map((x) =>
     poolChannels(
@@ -54,3 +52,16 @@ export function seamVisibility(
   );
   return { ...visibilityFromSums(channelSums(here), elsewhere), windows };
 }
+
+/** V of the whole seam alone, as `seamVisibility` has it: 0 where it cannot be told. */
+export function vOfSeam(
+  seam: LineMeasures,
+  own: readonly LineMeasures[],
+  distanceMm: number,
+): number {
+  const here = seam.windows.map((window) => windowCues(window, distanceMm));
+  return visibilityFromSums(channelSums(here), ownSums(own, distanceMm)).v ?? 0;
+}
+
+const ownSums = (own: readonly LineMeasures[], distanceMm: number) =>
+  own.map((line) => channelSums(line.windows.map((window) => windowCues(window, distanceMm))));
