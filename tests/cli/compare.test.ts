@@ -83,6 +83,24 @@ describe('compare', () => {
     expect(candidate!.gapMm!).toBeLessThan(await gapOf('0deg'));
   });
 
+  it('tells by the face alone how a board with a cathedral is sawn, within its error', async () => {
+    // Strip 2 of the plank in samples/boardSamples.ts: 164 to 244 mm down, pith 75 mm behind 180 mm. Rings
+    // of even circles stand at atan(|y - 180| / 75) to the face: below 30 deg over 59 of 80 mm.
+    const whole = [photos[0]!, '--size', '440mmx80mm'];
+    const { document } = await run('compare', ...whole);
+    const { cut, cutFromFace } = (document as CompareResult).candidates[0]!;
+    expect(cut).toBeNull();
+    const { least, most, cut: shares } = cutFromFace!;
+    expect(shares.flatsawn + shares.rift + shares.quartered).toBeCloseTo(1, 9);
+    for (const name of ['flatsawn', 'rift', 'quartered'] as const) {
+      expect(least[name]).toBeLessThanOrEqual(shares[name]);
+      expect(shares[name]).toBeLessThanOrEqual(most[name]);
+    }
+    // Twice the error: one standard error covers two boards of three.
+    expect(shares.flatsawn - 2 * (shares.flatsawn - least.flatsawn)).toBeLessThanOrEqual(59 / 80);
+    expect((await runCliHere('compare', ...whole)).out).toContain('By its face about');
+  });
+
   it('draws boards that are not there yet', async () => {
     const { result } = await compare('--imagine', 'quartered', '--imagine', 'flatsawn');
     expect(result.candidates.map(({ isImagined }) => isImagined)).toEqual([true, true]);

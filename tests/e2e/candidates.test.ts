@@ -80,9 +80,9 @@ describe.skipIf(!browserOrSkip())('candidates on the page', () => {
       expect(shown.vMedian).toBeCloseTo(vMedian!, 6);
       expect(shown.decides?.by).toBe(decides?.by);
       expect(shown.cut).toEqual(cut);
-      // With nothing told of the rings both take the fullest movement.
-      if (!shown.cutFromFace) expect(shown.gapMm).toBeCloseTo(gapMm!, 3);
-      else expect(shown.gapMm).toBeLessThanOrEqual(gapMm! + 1e-9);
+      expect(shown.cutFromFace).toEqual(candidates[k]!.cutFromFace);
+      // Browser and sharp decode a JPEG a level apart here and there: angles read off it differ a little.
+      expect(shown.gapMm).toBeCloseTo(gapMm!, shown.cutFromFace ? 2 : 3);
     });
     const said = await page.locator('.candidate').allTextContents();
     expect(said[0]).toMatch(/Loses least: .* than in board-/);

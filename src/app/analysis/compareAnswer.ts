@@ -1,4 +1,5 @@
 import type { CandidateStock } from '../../core/pipeline/candidateStock.js';
+import { sawnAndGap } from '../../core/pipeline/sawnAndGap.js';
 import type { CompareResult } from '../../core/results/compareResult.js';
 import type { PanelOnShelf } from '../images/shelf.js';
 import type { Project } from '../state/project.js';
@@ -26,9 +27,7 @@ export function compareAnswer(
       return {
         ...{ photo: board.name, rank: k + 1, isImagined: board.photo === null },
         ...{ widthMm, heightMm, vMedian, vBest, bestYMm, front: front?.place ?? null, decides },
-        cut: stock?.cutBy === 'end' ? stock.cut : null,
-        ...(stock?.cutBy === 'face' && stock.cutEstimate && { cutFromFace: stock.cutEstimate }),
-        gapMm: stock?.gapMm ?? null,
+        ...(stock ? sawnAndGap(stock) : { cut: null, gapMm: null }),
         notes: [
           ...notes,
           ...(stock?.notes ?? []),

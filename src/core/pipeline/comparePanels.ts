@@ -8,10 +8,12 @@ import { candidateStock } from './candidateStock.js';
 import { compareReason, type JudgedCandidate } from './compareReason.js';
 import { byVerdict, curveVerdict, order } from './curveVerdict.js';
 import { endgrainPanel } from './endgrainPanel.js';
+import { faceRingsPanel } from './faceRingsPanel.js';
 import { defaultForecastOptions, type ImaginedWood } from './forecastOptions.js';
 import { forecastPanel } from './forecastPanel.js';
 import { imagineFace } from './imagineFace.js';
 import type { EndSide } from './ringsAtFront.js';
+import { sawnAndGap } from './sawnAndGap.js';
 
 /** What the candidates are wanted for, cut with and seen from. */
 export interface CompareOptions {
@@ -96,9 +98,11 @@ function judge({ name, photo: face, end }: Candidate, options: CompareOptions): 
   const { forecast, misfit } = forecastWith(photo, { ...usual, front });
   const { cue, ...verdict } = curveVerdict(forecast.curve);
   const place = frontOf(forecast);
-  const { cut, gapMm, notes } = candidateStock({
+  const endRings = end && endgrainPanel(end);
+  const stock = candidateStock({
     imaginedDeg: 'wood' in face ? face.wood.ringAngleDeg : null,
-    end: end && endgrainPanel(end),
+    end: endRings,
+    faceRings: 'wood' in face || endRings?.cut ? null : faceRingsPanel(photo),
     endSide: options.endSide ?? 'left',
     faceHeightMm: photo.heightMm,
     front: place,
@@ -115,11 +119,10 @@ function judge({ name, photo: face, end }: Candidate, options: CompareOptions): 
       ...verdict,
       front: place,
       decides: null,
-      cut,
-      gapMm,
+      ...sawnAndGap(stock),
       notes: [
         ...forecast.notes,
-        ...notes,
+        ...stock.notes,
         ...misfit,
         ...(verdict.vMedian === null ? ['No rip could be forecast: no grain is seen.'] : []),
       ],

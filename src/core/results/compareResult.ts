@@ -61,7 +61,7 @@ export interface ComparedCandidate {
   readonly decides: CompareReason | null;
   /** Null from a photo of the face alone. */
   readonly cut: CutShares | null;
-  /** What the face alone tells of it, within error; only where it was asked (the workbench). */
+  /** What the face alone tells of it, within error; only where no end tells and the face does. */
   readonly cutFromFace?: CutEstimate;
   /** Seasonal gap of a front from it; null without a species. */
   readonly gapMm: number | null;

@@ -10,10 +10,11 @@ import { placeText } from '../words/placeText.js';
 import { smallLengthText } from '../words/smallLengthText.js';
 import { viewingDistanceText } from '../words/viewingDistanceText.js';
 import { comparePicture } from './comparePicture.js';
-import { cutText, gapText, lookTexts } from './describeCompare.js';
+import { cutText } from './cutText.js';
+import { gapText, lookTexts } from './describeCompare.js';
 import { headlineOfCompare } from './headlineOfCompare.js';
 import { reasonText } from './reasonText.js';
-import { sawnText } from './sawnText.js';
+import { sawnByFace } from './sawnText.js';
 
 /** Pictures of the page, as data URLs so that it stands alone. */
 export interface ComparePage extends LengthUnits {
@@ -60,10 +61,7 @@ export function compareHtml(result: CompareResult, page: ComparePage): string {
 
 function sawn({ cut, cutFromFace, isImagined }: ComparedCandidate): string | null {
   if (cut) return cutText(cut);
-  if (cutFromFace) {
-    const byFace = { cut: cutFromFace.cut, cutBy: 'face', cutEstimate: cutFromFace } as const;
-    return sawnText({ ...byFace, drawnDeg: null });
-  }
+  if (cutFromFace) return sawnByFace(cutFromFace);
   return isImagined ? 'As imagined' : null;
 }
 

@@ -10,8 +10,10 @@ import { scaleText } from '../ramp/scaleText.js';
 import type { LengthUnits } from '../words/lengthUnits.js';
 import { placeText } from '../words/placeText.js';
 import { smallLengthText } from '../words/smallLengthText.js';
+import { cutText } from './cutText.js';
 import { headlineOfCompare } from './headlineOfCompare.js';
 import { reasonText } from './reasonText.js';
+import { sawnByFace } from './sawnText.js';
 
 /** The candidates from best to worst, each in a few sentences. */
 export function describeCompare(result: CompareResult, units: LengthUnits): string[] {
@@ -64,8 +66,10 @@ export function frontText(front: ComparedFront, units: LengthUnits): string {
 }
 
 /** How it is sawn and what the season does to it; empty where neither is known. */
-export function stockText({ cut, gapMm }: ComparedCandidate, units: LengthUnits): string {
-  const sawn = cut ? `Sawn ${cutText(cut)}.` : '';
+export function stockText(candidate: ComparedCandidate, units: LengthUnits): string {
+  const { cut, cutFromFace, gapMm } = candidate;
+  const byFace = cutFromFace ? sawnByFace(cutFromFace) : '';
+  const sawn = cut ? `Sawn ${cutText(cut)}.` : byFace;
   const gap = gapMm === null ? '' : `The season wants a gap of ${gapText(gapMm, units)}.`;
   return [sawn, gap].filter(Boolean).join(' ');
 }
@@ -73,11 +77,3 @@ export function stockText({ cut, gapMm }: ComparedCandidate, units: LengthUnits)
 /** A gap: a tenth of a millimetre, or a small fraction of an inch. */
 export const gapText = (gapMm: number, units: LengthUnits): string =>
   units.units === 'mm' ? formatMm(gapMm, 1) : smallLengthText(gapMm, units);
-
-/** `70 % flatsawn, 30 % rift`. */
-export function cutText(cut: NonNullable<ComparedCandidate['cut']>): string {
-  return (['flatsawn', 'rift', 'quartered'] as const)
-    .filter((name) => cut[name] >= 0.005)
-    .map((name) => `${Math.round(100 * cut[name])} % ${name}`)
-    .join(', ');
-}

@@ -1,6 +1,6 @@
 import type { CandidateStock } from '../../core/pipeline/candidateStock.js';
-import type { CutShares } from '../../core/results/compareResult.js';
-import { cutText } from './describeCompare.js';
+import type { CutEstimate, CutShares } from '../../core/results/compareResult.js';
+import { cutText } from './cutText.js';
 
 /** The finest step in which shares of a width are worth telling. */
 const stepPercent = 5;
@@ -20,6 +20,10 @@ export function sawnText(
   const shares = cutBy === 'end' ? cut : inSteps(cut);
   return `${by} ${cutText(shares)}${off > 0 ? `, give or take ${off} %` : ''}.`;
 }
+
+/** The same for a candidate whose face alone tells it. */
+export const sawnByFace = (cutEstimate: CutEstimate): string =>
+  sawnText({ cut: cutEstimate.cut, cutBy: 'face', cutEstimate, drawnDeg: null });
 
 function offPercent(
   cut: CutShares,
