@@ -21,7 +21,7 @@ body{overflow-wrap:break-word}
 .fraction{white-space:nowrap}
 .fraction>span{font-size:.72em}
 .fraction>span:first-child{vertical-align:.38em;line-height:0}
-.seams{padding-left:1.6em;margin:0;max-width:80ch}
+.seams{padding-left:2.2em;margin:0;max-width:80ch}
 .seams li{margin:.35rem 0}
 .seams li::marker{font-weight:650}
 .plain{padding-left:1.1em;margin:.3rem 0;max-width:80ch}

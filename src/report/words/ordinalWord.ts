@@ -1,7 +1,18 @@
-const words = ['first', 'second', 'third', 'fourth', 'fifth', 'sixth', 'seventh', 'eighth'];
+const words = [
+  'first',
+  'second',
+  'third',
+  'fourth',
+  'fifth',
+  'sixth',
+  'seventh',
+  'eighth',
+  'ninth',
+  'tenth',
+];
 
 /**
- * `first`, `eighth`, `9th`.
+ * `first`, `tenth`, `11th`.
  * @param place counted from 1
  */
 export function ordinalWord(place: number): string {
