@@ -25,7 +25,7 @@ interface TradeJoint {
 
 /** Common practice, no published source: a kerf in quartered stock vanishes, through a cathedral it shows. */
 export function accuracyTrade(rounds: number): AccuracyRow[] {
-  const joints = (cut: 'quartered' | 'flatsawn', firstSeed: number): TradeJoint[] =>
+  const joints = (cut: 'quartered' | 'rift' | 'flatsawn', firstSeed: number): TradeJoint[] =>
     Array.from({ length: Math.max(3, Math.round(3 * rounds)) }, (_, i) => {
       const pith = cut === 'flatsawn' ? { pithYMm: benchHeightMm / 2 } : {};
       const board = {
@@ -45,6 +45,7 @@ export function accuracyTrade(rounds: number): AccuracyRow[] {
       return { panel, seam: placedSeams(panel)[0].result, truth };
     });
   const quartered = joints('quartered', 9600);
+  const rift = joints('rift', 9625);
   const cathedral = joints('flatsawn', 9650);
   const v = ({ seam }: TradeJoint) => seam.visibility.v ?? Number.NaN;
   const vByTruth = ({ truth }: TradeJoint) => truth.v;
@@ -77,6 +78,20 @@ export function accuracyTrade(rounds: number): AccuracyRow[] {
     ),
     row(`${gone}: mean V`, quartered, meanOf(quartered, v), 2, { most: 0.5 }),
     row(`${gone}: mean V by truth`, quartered, meanOf(quartered, vByTruth), 2),
+    row(
+      'kerf only, rift: V below 1, %',
+      rift,
+      share(rift, (r) => v(r) < 1),
+      0,
+    ),
+    row(
+      'kerf only, rift: V below 1 by truth, %',
+      rift,
+      share(rift, (r) => vByTruth(r) < 1),
+      0,
+    ),
+    row('kerf only, rift: mean V', rift, meanOf(rift, v), 2),
+    row('kerf only, rift: mean V by truth', rift, meanOf(rift, vByTruth), 2),
     row(
       `${arm}: shows (V of 2 or more), %`,
       cathedral,
