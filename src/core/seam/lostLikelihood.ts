@@ -5,12 +5,12 @@ import { endOfPart } from './lostSummary.js';
 
 /** Student's law with 4 degrees of freedom: a knot or a fleck must not decide. */
 const freedom = 4;
-/** What a misread direction adds even where the windows agree, rad (0.2 deg). */
 /**
  * Share of the two sides' errors that counts for their mean: 0.5 for errors of their own; both lean
  * towards the fibre, and the lines that meet lean with them. Chosen on drawn rips (seeds 700 to 735).
  */
 const untied = 0.125;
+/** What a misread direction adds even where the windows agree, rad (0.2 deg). */
 const leastSeRad = 0.2 * (Math.PI / 180);
 /** Mean of (freedom + 1) / 2 ln(1 + z^2 / freedom) of a standard normal z (numerical integral). */
 const unmetCost = 0.48;

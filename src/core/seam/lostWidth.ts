@@ -31,6 +31,7 @@ export const defaultLostWidthGrid: LostWidthGrid = {
 /** The width that so many witnesses must be carried over for an answer: a kerf, mm. */
 const kerfMm = 3.175;
 const leastWitnesses = 3;
+
 /**
  * Weighs every pair (width lost g, slide u) by how well the lines of side A, carried through a
  * gap of g and slid by u, meet those of side B: P_A(xi) = P_B(xi - u + C(xi - u; g)).

@@ -81,7 +81,10 @@ export function openGaps(logLuminance: Plane, pxPerMm: number): OpenGap[] {
     return dark >= darkShare * cellPx;
   }
 
-  /** Least squares through the cells' middles, from the first cell's start to the last one's end; null when not straight. */
+  /**
+   * Least squares through the cells' middles, from the first cell's start to the last one's end; null
+   * when it is not straight or not along the edge.
+   */
   function lineThrough({ cells }: Chain): OpenGap | null {
     const n = cells.length;
     const x = (k: number) => (cells[k].column + 0.5) * cellPx;

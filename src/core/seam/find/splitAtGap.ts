@@ -83,8 +83,7 @@ function cutAlong(
   const row = inside
     .filter((gap) => Math.abs(yAt((gap.x1Mm + gap.x2Mm) / 2) - middleOf(gap)) <= collinearMm)
     .sort((a, b) => a.x1Mm - b.x1Mm);
-  const span = { ...row[0], x2Mm: row[row.length - 1].x2Mm, y2Mm: row[row.length - 1].y2Mm };
-  const atCuts = [span, ...row].some((gap) => endsAtCuts(gap, own, other));
+  const atCuts = joined(row, own, () => false).some((gap) => endsAtCuts(gap, own, other));
   const least = atCuts ? limits.atCuts : limits.alone;
   const asked = new Map<number, RestJoint | null>();
   const jointOf = ([x0, x1]: readonly [number, number]) => {

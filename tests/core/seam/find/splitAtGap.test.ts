@@ -61,4 +61,14 @@ describe('splitAtGap', () => {
     expect(told.length).toBeGreaterThan(0);
     expect(Math.max(...told)).toBeLessThanOrEqual(0.01);
   });
+
+  it('takes checks in both ends of a board, on one line by chance, for no cut', () => {
+    const checks = [
+      { x1Mm: 0, y1Mm: 50, x2Mm: 40, y2Mm: 50 },
+      { x1Mm: 240, y1Mm: 50, x2Mm: 280, y2Mm: 50 },
+    ];
+    const maps = noisyMaps(0, 149.5, 0, 3, 40);
+    const limits = { atCuts: restP, alone: 0.01 };
+    expect(splitAtGap(rect, { rip: checks, crosscut: [] }, maps, maps, limits)).toBeNull();
+  });
 });
