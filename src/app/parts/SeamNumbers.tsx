@@ -1,4 +1,5 @@
 import type { SeamResult } from '../../core/results/scoreResult.js';
+import { endsOfLine } from '../../report/words/endsOfLine.js';
 import type { LengthUnits } from '../../report/words/lengthUnits.js';
 import type { PlacedSeam } from '../../report/words/placedSeam.js';
 import { smallLengthText } from '../../report/words/smallLengthText.js';
@@ -26,7 +27,14 @@ export function SeamNumbers({
   const slid = (mm: number | null) => (mm === null || mm === 0 ? '' : ` ${mm < 0 ? back : on}`);
   const { wedgeMm = null, wedgeSeMm = null } = lost;
   const wedge: readonly (readonly [string, string])[] =
-    wedgeMm === null ? [] : [[moreLostAt(runs, wedgeMm), length(wedgeMm, wedgeSeMm)]];
+    wedgeMm === null
+      ? []
+      : [
+          [
+            `More lost at the ${endsOfLine(runs)[wedgeMm > 0 ? 1 : 0]} end`,
+            length(wedgeMm, wedgeSeMm),
+          ],
+        ];
   const rows: readonly (readonly [string, string])[] = [
     ['Visibility', visibility.v === null ? untold : `${visibility.v.toFixed(2)} × just visible`],
     [
@@ -68,12 +76,6 @@ export function SeamNumbers({
       ))}
     </>
   );
-}
-
-/** The end at which more was lost. */
-function moreLostAt(runs: PlacedSeam['runs'], wedgeMm: number): string {
-  const ends = runs === 'along' ? ['left', 'right'] : ['upper', 'lower'];
-  return `More lost at the ${ends[wedgeMm > 0 ? 1 : 0]} end`;
 }
 
 function Row({ name, value }: { readonly name: string; readonly value: string }) {

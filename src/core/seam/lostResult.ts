@@ -14,8 +14,8 @@ const leastSureSlideMm = 1;
 const leastSureWedgeMm = 0.2;
 
 /**
- * The contract's width lost and slide, and the wedge, with what they rest on; null with a note where the lines
- * of the two sides do not meet anywhere, or meet equally well over too wide a range.
+ * The contract's width lost and slide, and the wedge, with what they rest on; null with a note where
+ * the lines of the two sides do not meet anywhere, or meet equally well over too wide a range.
  */
 export function lostResult(
   seam: LineMeasures,

@@ -1,3 +1,4 @@
+import { evenSteps } from '../statistics/evenSteps.js';
 import { middleHalf } from './middleHalf.js';
 
 /** Width lost, slide and wedge as their joint probability has them. */
@@ -53,13 +54,13 @@ export function lostSummary(
   us: readonly number[],
   logs: Float64Array,
 ): LostSummary & { readonly top: number } {
-  const straight = withWedge(gs, us, logs, 0);
-  const top = indexOfMost(straight, () => true);
-  const unslid = us.findIndex((u) => Math.abs(u) < 1e-9);
-  const topUnslid = indexOfMost(straight, (i) => i % us.length === unslid);
-  const wedges = range(widestWedgeMm, wedgeStepMm);
+  const wedges = evenSteps(-widestWedgeMm, widestWedgeMm, wedgeStepMm);
   const each = wedges.map((wedgeMm) => withWedge(gs, us, logs, wedgeMm));
-  const most = Math.max(...each.map((logP) => logP[indexOfMost(logP, () => true)]));
+  const straight = each[wedges.indexOf(0)];
+  const top = indexOfMost(straight);
+  const unslid = us.findIndex((u) => Math.abs(u) < 1e-9);
+  const topUnslid = indexOfMost(straight, unslid, us.length);
+  const most = Math.max(...each.map((logP) => logP[indexOfMost(logP)]));
   const alongSlides = new Float64Array(us.length);
   const alongWedges = new Float64Array(wedges.length);
   let [w, mg, mu, mw, gg, uu, gu] = [0, 0, 0, 0, 0, 0, 0];
@@ -118,18 +119,13 @@ function withWedge(
     }
   }
   const wedgePrior = Math.log1p((wedgeMm / wedgePriorMm) ** 2);
-  return logP.map(
-    (log, i) => log - wedgePrior - Math.log1p((us[i % us.length] / slidePriorMm) ** 2),
-  );
+  const slidePrior = us.map((u) => Math.log1p((u / slidePriorMm) ** 2));
+  return logP.map((log, i) => log - wedgePrior - slidePrior[i % us.length]);
 }
 
-function indexOfMost(values: Float64Array, counts: (index: number) => boolean): number {
-  let best = -1;
-  for (let i = 0; i < values.length; i++) {
-    if (counts(i) && (best < 0 || values[i] > values[best])) best = i;
-  }
+/** Index of the largest of the values `first`, `first` + `step` and so on. */
+function indexOfMost(values: Float64Array, first = 0, step = 1): number {
+  let best = first;
+  for (let i = first; i < values.length; i += step) if (values[i] > values[best]) best = i;
   return best;
 }
-
-const range = (widest: number, step: number) =>
-  Array.from({ length: Math.round((2 * widest) / step) + 1 }, (_, i) => i * step - widest);

@@ -1,3 +1,4 @@
+import { evenSteps } from '../statistics/evenSteps.js';
 import { gapCarryMm } from './gapCarry.js';
 import type { LineMeasures } from './lineMeasures.js';
 import { expected, meeting, openVariance } from './lostLikelihood.js';
@@ -56,8 +57,8 @@ export function lostWidth(
   if (witnesses < leastWitnesses) return null;
   const usual = ownDiscord(own, spacingMm);
   if (usual === null) return null;
-  const gs = range(grid.fromMm, grid.toMm, grid.stepMm);
-  const us = range(-grid.slideMaxMm, grid.slideMaxMm, grid.slideStepMm);
+  const gs = evenSteps(grid.fromMm, grid.toMm, grid.stepMm);
+  const us = evenSteps(-grid.slideMaxMm, grid.slideMaxMm, grid.slideStepMm);
   const logs = new Float64Array(gs.length * us.length * partsOfLine);
   const discords = new Float64Array(gs.length * us.length);
   gs.forEach((g, j) => {
@@ -108,8 +109,4 @@ function carryThroughGap(line: LineMeasures, p: LostProfiles, gapMm: number): Fl
     if (k >= 0 && k + 1 < n) value[i] = p.b[k] + (at - k) * (p.b[k + 1] - p.b[k]);
   }
   return value;
-}
-
-function range(from: number, to: number, step: number): number[] {
-  return Array.from({ length: Math.round((to - from) / step) + 1 }, (_, i) => from + i * step);
 }

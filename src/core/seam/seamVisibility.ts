@@ -36,7 +36,7 @@ export function seamVisibility(
   own: readonly LineMeasures[],
   distanceMm: number,
 ): SeamVisibility {
-  const here = seam.windows.map((window) => windowCues(window, distanceMm));
+  const here = cuesAlong(seam, distanceMm);
   const elsewhere = ownSums(own, distanceMm);
   const figures = ownFigures(elsewhere);
   const windows = here.map((x) =>
@@ -59,9 +59,12 @@ export function vOfSeam(
   own: readonly LineMeasures[],
   distanceMm: number,
 ): number {
-  const here = seam.windows.map((window) => windowCues(window, distanceMm));
+  const here = cuesAlong(seam, distanceMm);
   return visibilityFromSums(channelSums(here), ownSums(own, distanceMm)).v ?? 0;
 }
 
+const cuesAlong = (line: LineMeasures, distanceMm: number) =>
+  line.windows.map((window) => windowCues(window, distanceMm));
+
 const ownSums = (own: readonly LineMeasures[], distanceMm: number) =>
-  own.map((line) => channelSums(line.windows.map((window) => windowCues(window, distanceMm))));
+  own.map((line) => channelSums(cuesAlong(line, distanceMm)));

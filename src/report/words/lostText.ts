@@ -1,4 +1,5 @@
 import type { SeamResult } from '../../core/results/scoreResult.js';
+import { endsOfLine } from './endsOfLine.js';
 import type { LengthUnits } from './lengthUnits.js';
 import type { PlacedSeam } from './placedSeam.js';
 import { smallLengthText } from './smallLengthText.js';
@@ -54,7 +55,7 @@ function readingsOf({ lost, grain }: SeamResult): { mm: number; slideMm: number 
 function wedgeText({ lost }: SeamResult, runs: PlacedSeam['runs'], units: LengthUnits): string {
   const { wedgeMm = null, wedgeSeMm = null } = lost;
   if (wedgeMm === null || Math.abs(wedgeMm) < Math.max(0.3, 2 * (wedgeSeMm ?? 0))) return '';
-  const [first, second] = runs === 'along' ? ['left', 'right'] : ['upper', 'lower'];
+  const [first, second] = endsOfLine(runs);
   const [more, less] = wedgeMm > 0 ? [second, first] : [first, second];
   return `, ${smallLengthText(Math.abs(wedgeMm), units)} more at the ${more} end than at the ${less}`;
 }

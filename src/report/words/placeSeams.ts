@@ -1,4 +1,5 @@
 import type { ScoreResult, SeamResult } from '../../core/results/scoreResult.js';
+import { endsOfLine } from './endsOfLine.js';
 import { grainRunsUp } from './grainRunsUp.js';
 import { ordinalWord } from './ordinalWord.js';
 import { pieceWords } from './pieceWords.js';
@@ -65,8 +66,8 @@ function nameRows(
   isJoint: boolean,
 ): Omit<PlacedSeam, 'number'>[] {
   const noun = isJoint ? 'joint' : 'crosscut';
-  const rowEnds = runs === 'along' ? (['upper', 'lower'] as const) : (['left', 'right'] as const);
-  const pieceEnds = runs === 'along' ? (['left', 'right'] as const) : (['upper', 'lower'] as const);
+  const rowEnds = endsOfLine(runs === 'along' ? 'across' : 'along');
+  const pieceEnds = endsOfLine(runs);
   const start = runs === 'along' ? 'from the top' : 'from the left';
   // A crosscut ends at the joints beside it: alone in its line it needs no further word.
   const areTold = (row: Spanned[]) =>

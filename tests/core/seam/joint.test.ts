@@ -1,5 +1,4 @@
 import { describe, expect, it } from 'vitest';
-import { untoldLoss } from '../../../src/core/results/untoldSeam.js';
 import { grainChange } from '../../../src/core/seam/grainChange.js';
 import { lostResult } from '../../../src/core/seam/lostResult.js';
 import { ownLines } from '../../../src/core/seam/ownLines.js';
@@ -175,7 +174,8 @@ describe('lostResult', () => {
   it('cannot tell where no grain lines cross, and says so', () => {
     const { seam, own } = measuredJoint({ ...small, angleDeg: 0, spacingMm: 4, lostMm: 2 });
     const { lost, notes } = lostResult(seam, own);
-    expect(lost).toEqual(untoldLoss);
+    const untold = { mm: null, seMm: null, slideMm: null, slideSeMm: null };
+    expect(lost).toEqual({ ...untold, wedgeMm: null, wedgeSeMm: null });
     expect(notes.join()).toMatch(/too few grain lines cross/i);
   });
 
