@@ -76,6 +76,7 @@ function accuracyTable(part: (name: Part) => Measured) {
     ...shamRows(part('shams').placed ?? [], `Placed shams, ${benchPxPerMm} px/mm`),
     ...visibilityRows('rips', part('rips').pairs ?? []),
     ...visibilityRows('crosscuts', part('crosscuts').pairs ?? []),
+    ...slopedRows(trials('sloped'), trials('slopedSeamless')),
     ...(part('trade').rows ?? []),
     recallRow(
       'Second wood model',
@@ -98,13 +99,20 @@ function accuracyTable(part: (name: Part) => Measured) {
   });
   const notes = [`Rounds (9 boards each; half as many for some parts): ${sizes.join(', ')}.`];
   notes.push(...(Object.keys(parts) as Part[]).flatMap((name) => part(name).notes ?? []));
-  for (const trial of trials('seamless', 'shams', 'secondSeamless', 'cameraSeamless')) {
+  const uncut = [
+    'seamless',
+    'shams',
+    'slopedSeamless',
+    'secondSeamless',
+    'cameraSeamless',
+  ] as const;
+  for (const trial of trials(...uncut)) {
     if (trial.falseSeams > 0) notes.push(`False seam: ${trial.name}, p ${trial.p.join(', ')}.`);
   }
   const nullP = (['seamless', 'shams'] as const).map((name) => ({ name, p: part(name).p ?? [] }));
   const errors = errorSeries(part('seamless').faces ?? [], part('rips').placed ?? []);
   const worst = worstTrials(
-    (['rips', 'crosscuts', 'mixed', 'fronts', 'seamless', 'shams'] as const).flatMap(
+    (['rips', 'sloped', 'crosscuts', 'mixed', 'fronts', 'seamless', 'shams'] as const).flatMap(
       (name) => part(name).trials ?? [],
     ),
   );
@@ -112,6 +120,16 @@ function accuracyTable(part: (name: Part) => Measured) {
 }
 
 type Trials = Parameters<typeof recallRow>[2];
+
+/** Rings at the angles at which no saw cut is looked for, and which are themselves straight lines. */
+function slopedRows(seams: Trials, seamless: Trials) {
+  const section = 'Straight grain, 5 to 10 deg off the edge';
+  return [
+    recallRow(section, 'rips', seams, 1.5, { least: 95 }),
+    falseAlarmRow(section, 'rips', seams, { most: 2 }),
+    falseAlarmRow(section, 'seamless', seamless, { most: 2 }),
+  ];
+}
 
 function drawnApart(section: string, seams: Trials, seamless: Trials, most: number) {
   return [

@@ -1,4 +1,5 @@
 import { createRandom } from '../../src/core/random/createRandom.js';
+import type { BoardSpec } from '../../src/core/wood/boardSpec.js';
 import { crosscutPanel } from '../../src/core/wood/crosscutPanel.js';
 import { drawerFrontPanel } from '../../src/core/wood/drawerFrontPanel.js';
 import { mixedBoardsPanel } from '../../src/core/wood/mixedBoardsPanel.js';
@@ -37,13 +38,33 @@ export function shamSpecs(firstSeed: number, rounds: number): NamedSpec[] {
 
 /** Two rips each: the 1/8 in kerf with dressing, and a small slide at times. */
 export function ripSpecs(firstSeed: number, rounds: number): NamedSpec[] {
-  return benchBoards(firstSeed, rounds).map((board) => {
-    const cuts = twoCuts(board.seed, benchHeightMm, (random) => ({
-      lostMm: 3.175 + random.uniform(0, 2),
-      slideMm: random.next() < 0.5 ? 0 : random.uniform(-3, 3),
-    }));
-    return named('rip', board.seed, ripPanel({ board, ...size, cuts }));
-  });
+  return benchBoards(firstSeed, rounds).map((board) => rippedTwice('rip', board));
+}
+
+function rippedTwice(kind: string, board: BoardSpec): NamedSpec {
+  const cuts = twoCuts(board.seed, benchHeightMm, (random) => ({
+    lostMm: 3.175 + random.uniform(0, 2),
+    slideMm: random.next() < 0.5 ? 0 : random.uniform(-3, 3),
+  }));
+  return named(kind, board.seed, ripPanel({ board, ...size, cuts }));
+}
+
+/** Straight boards (rift and quartered) whose grain runs 5 to 10 deg off their edges. */
+const slopedBoards = (firstSeed: number, rounds: number) =>
+  benchBoards(firstSeed, rounds)
+    .filter(({ cut }) => cut !== 'flatsawn')
+    .map((board) => ({ ...board, slopeInFaceDeg: createRandom(board.seed).uniform(5, 10) }));
+
+/** The same two rips, through grain that runs off the edge. */
+export function slopedRipSpecs(firstSeed: number, rounds: number): NamedSpec[] {
+  return slopedBoards(firstSeed, rounds).map((board) => rippedTwice('sloped rip', board));
+}
+
+/** Uncut faces whose grain runs off the edge. */
+export function slopedSeamlessSpecs(firstSeed: number, rounds: number): NamedSpec[] {
+  return slopedBoards(firstSeed, rounds).map((board) =>
+    named('sloped seamless', board.seed, onePiecePanel({ board, ...size })),
+  );
 }
 
 /** Two crosscuts each, put together a little out of line. */

@@ -8,6 +8,8 @@ import {
   ripSpecs,
   seamlessSpecs,
   shamSpecs,
+  slopedRipSpecs,
+  slopedSeamlessSpecs,
 } from './accuracyDrawn.js';
 import { cellErrors, type FaceErrors } from './accuracyGrain.js';
 import { strongestP } from './accuracyNull.js';
@@ -42,6 +44,8 @@ const drawn = {
   crosscuts: (rounds: number) => crosscutSpecs(9300, rounds),
   mixed: (rounds: number) => mixedSpecs(9400, rounds),
   fronts: (rounds: number) => frontSpecs(9500, rounds),
+  sloped: (rounds: number) => slopedRipSpecs(9600, rounds),
+  slopedSeamless: (rounds: number) => slopedSeamlessSpecs(9650, rounds),
 };
 
 /** All of them that a run of so many rounds may have drawn, to draw one again. */
@@ -56,6 +60,8 @@ export const parts = {
   crosscuts: (rounds: number) => cutAndPlaced(drawn.crosscuts(half(rounds))),
   mixed: (rounds: number) => found(drawn.mixed(half(rounds))),
   fronts: (rounds: number) => found(drawn.fronts(half(rounds))),
+  sloped: (rounds: number) => found(drawn.sloped(rounds)),
+  slopedSeamless: (rounds: number) => found(drawn.slopedSeamless(rounds)),
   trade: (rounds: number): Measured => ({ rows: accuracyTrade(rounds) }),
   second: (rounds: number) =>
     drawnSecond([...ripSpecs(9700, rounds), ...mixedSpecs(9750, half(rounds))]),

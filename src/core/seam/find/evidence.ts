@@ -23,11 +23,11 @@ interface ChannelScale {
 const signedChannels: readonly (readonly string[])[] = [['ridge'], ['lightness', 'a', 'b']];
 
 /**
- * No board is taken to be steadier in a* and b* than this (root of a step, as `colourStepMaps` has it):
- * JPEG keeps colour in steps of 0.2 to 0.6 of b*, and under a lamp to one side such a step runs straight
- * across a whole panel of faint figure.
+ * No board is taken to be steadier than this (roots of a step, as the maps have it). In a* and b*: JPEG
+ * keeps colour in steps of 0.2 to 0.6 of b*, and under a lamp to one side such a step runs straight
+ * across a whole panel of faint figure. In ridges: less than a hundredth of a level of a photo's grey.
  */
-const leastSpread: { readonly [cue: string]: number } = { a: 0.07, b: 0.07 };
+const leastSpread: { readonly [cue: string]: number } = { ridge: 0.005, a: 0.07, b: 0.07 };
 
 /** Learns the board's own scale from the lines of its own scan. */
 export function boardScale(
@@ -68,18 +68,33 @@ function usualOf(values: Float32Array, least: number): ChannelScale['cues'][numb
  * dark lines forgives dark lines.
  */
 export function evidence(maps: SeamMaps, scan: LineScan, scale: BoardScale): Float32Array {
-  const tilts = scan.slopes.length;
   const signed = signedChannels.map((channel, k) => {
     const { cues, inverse, median, tail } = scale[k];
     const t2 = strength(standardised(maps, scan, cues, channel), inverse);
     return t2.map((t) => (t < median ? 0 : (t - median) / tail));
   });
-  const stepped = scan.sum[cueIndex(maps, 'stepped')];
   const here = signed.map(() => 0);
-  return scan.sum[cueIndex(maps, 'strangers')].map((strangers, i) => {
+  return discord(maps, scan, (surprise, i) => {
     for (let k = 0; k < here.length; k++) here[k] = signed[k][i];
-    return pooledSurprise(discordSurprise(strangers, stepped[i], tilts), here);
+    return pooledSurprise(surprise, here);
   });
+}
+
+/** The share of `evidence` that a line has from its discord alone. */
+export function discordAlone(maps: SeamMaps, scan: LineScan): Float32Array {
+  const none = signedChannels.map(() => 0);
+  return discord(maps, scan, (surprise) => pooledSurprise(surprise, none));
+}
+
+function discord(
+  maps: SeamMaps,
+  scan: LineScan,
+  pooled: (surprise: number, i: number) => number,
+): Float32Array {
+  const stepped = scan.sum[cueIndex(maps, 'stepped')];
+  return scan.sum[cueIndex(maps, 'strangers')].map((strangers, i) =>
+    pooled(discordSurprise(strangers, stepped[i], scan.slopes.length), i),
+  );
 }
 
 const cueIndex = (maps: SeamMaps, name: string) => maps.cues.findIndex((cue) => cue.cue === name);

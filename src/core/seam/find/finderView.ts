@@ -1,18 +1,18 @@
 import { averageDown } from '../../filter/averageDown.js';
 import type { BlockTensor } from '../../grain/blockTensor.js';
 import { createPlane, type Plane } from '../../image/plane.js';
-import { meanOf } from '../../statistics/meanOf.js';
 import { carriedBlocks } from '../carriedBlocks.js';
+import { evenlyLit } from './evenlyLit.js';
 
 /** Lines finer than this across the grain are averaged away before looking for seams, px/mm. */
 const usualPxPerMm = 2.8;
-/** Wood differs from its panel's mean by no more than this in log luminance (a factor of 2). */
+/** Wood differs from its panel by no more than this in log luminance (a factor of 2). */
 const woodContrast = 0.7;
 
 /** A panel as the finder looks at it. */
 export interface FinderView {
   readonly pxPerMm: number;
-  /** Log luminance, averaged down. */
+  /** Log luminance, averaged down, about 0 (`evenlyLit`). */
   readonly plain: Plane;
   /** The same, limited to what wood may do. */
   readonly reduced: Plane;
@@ -23,7 +23,7 @@ export interface FinderView {
 /** Averages a panel down to what joints need to be found, and reads its grain. */
 export function finderView(logLuminance: Plane, pxPerMm: number): FinderView {
   const factor = Math.max(1, Math.round(pxPerMm / usualPxPerMm));
-  const plain = averageDown(logLuminance, factor);
+  const plain = evenlyLit(averageDown(logLuminance, factor));
   const reduced = tamed(plain);
   const scale = pxPerMm / factor;
   return { pxPerMm: scale, plain, reduced, blocks: carriedBlocks(reduced, scale) };
@@ -35,10 +35,9 @@ export function finderView(logLuminance: Plane, pxPerMm: number): FinderView {
  */
 function tamed(plane: Plane): Plane {
   const { width, height, data } = plane;
-  const mean = meanOf(data);
   const out = createPlane(width, height);
   for (let i = 0; i < data.length; i++) {
-    out.data[i] = Math.max(mean - woodContrast, Math.min(mean + woodContrast, data[i]));
+    out.data[i] = Math.max(-woodContrast, Math.min(woodContrast, data[i]));
   }
   return out;
 }

@@ -1,12 +1,13 @@
 import type { RandomSource } from '../../random/randomSource.js';
 import { type BinMaximum, binMaxima } from './binMaxima.js';
 import { boardP } from './boardP.js';
-import { type BoardScale, boardScale, evidence } from './evidence.js';
-import { type CellRegion, lineScan } from './lineScan.js';
+import { boardScale, discordAlone, evidence } from './evidence.js';
+import { type CellRegion, type LineScan, lineScan } from './lineScan.js';
 import { poolP } from './poolP.js';
 import type { SeamMaps } from './seamMaps.js';
-import { shiftedColumns } from './shiftedColumns.js';
+import { slopesAround } from './slopesAround.js';
 import { withoutLine } from './withoutLine.js';
+import { shuffledLines, tiltedLines } from './witnessLines.js';
 
 /** The strongest candidate of a region and how often the same board does as well by chance. */
 export interface StrongestLine {
@@ -29,8 +30,6 @@ export const usualTiltRad = 0.0087;
 const binMm = 3;
 /** Nearer to the region's edge the bands beside a candidate would reach over it. */
 const edgeMm = 8;
-const blocksPerSeam = 12;
-const shuffles = 4;
 /** Candidates less likely than this by their peers are worth the shuffles. */
 const worthAShuffle = 0.09;
 
@@ -38,6 +37,10 @@ const worthAShuffle = 0.09;
  * Looks for the strongest seam along x in a region and judges it against the same board three
  * ways: its peers (other lines at the same tilts), lines of the same length tilted 4.5 to 10.5 deg off
  * to either side, and lines whose blocks are moved across the board one by one. p is the largest.
+ *
+ * Straight grain a few degrees off runs along the tilted lines, and each of its rings is as plain a
+ * line as any joint. Where these witnesses object, broken lines are judged by themselves as well, by
+ * evidence that has paid for it (`pooledSurprise`): rings run on along the grain, a joint breaks them.
  *
  * @param tiltRad lines up to this far off x are tried; the fewer are tried, the less must be seen.
  */
@@ -78,11 +81,22 @@ export function strongestLine(
   };
   const pPeers = boardP(top.value, peers.length);
   if (pPeers > worthAShuffle) return { ...line, p: pPeers };
-  const judge = (pool: BinMaximum[]) => poolP(pool, top.value, peers.length);
-  const pTilted = judge(tiltedLines(maps, region, columns, tiltRad, scale, bin, edge));
   const rest = withoutLine(maps, region, line.row, line.slope, bin);
-  const pShuffled = judge(shuffledLines(rest, region, slopes, scale, bin, edge, random));
-  return { ...line, p: Math.max(pPeers, pTilted, pShuffled) };
+  const witnesses = [
+    tiltedLines(maps, region, tiltRad, edge),
+    shuffledLines(rest, region, slopes, edge, random),
+  ];
+  const chance = (read: (lines: LineScan) => Float32Array, value: number) => {
+    const pools = witnesses.map((scans) =>
+      scans.flatMap((s) => binMaxima(read(s), rows, bin, edge)),
+    );
+    const byPools = pools.map((pool) => poolP(pool, value, peers.length));
+    return Math.max(boardP(value, peers.length), ...byPools);
+  };
+  const p = chance((lines) => evidence(maps, lines, scale), top.value);
+  if (p === pPeers) return { ...line, p };
+  const byDiscord = (lines: LineScan) => discordAlone(maps, lines);
+  return { ...line, p: Math.min(p, chance(byDiscord, byDiscord(scan)[top.tilt * rows + top.row])) };
 }
 
 /** Evidence is worth this many nats of likelihood where lines near each other are weighed. */
@@ -110,73 +124,10 @@ function placeOf(
   return { row: row / w, slope: slope / w };
 }
 
-/** Half of the tilts serve for the witnesses: neighbours say nearly the same. */
-const everySecond = (slopes: readonly number[]) => slopes.filter((_, i) => i % 2 === 0);
-
 function quarters(region: CellRegion): CellRegion[] {
   const columns = region.col1 - region.col0;
   const edge = (k: number) => region.col0 + Math.round((k * columns) / 4);
   return [0, 1, 2, 3]
     .map((k) => ({ ...region, col0: edge(k), col1: edge(k + 1) }))
     .filter((quarter) => quarter.col1 > quarter.col0);
-}
-
-/** Slopes in rows per column, finely enough that a line's ends move by 0.9 mm from one to the next. */
-function slopesAround(
-  maps: SeamMaps,
-  columns: number,
-  middleRad: number,
-  tiltRad: number,
-): number[] {
-  const halfMm = (columns * maps.columnMm) / 2;
-  const count = Math.min(30, Math.max(1, Math.ceil((tiltRad * halfMm) / 0.9)));
-  const rowsPerColumn = maps.columnMm * maps.rowsPerMm;
-  return Array.from(
-    { length: 2 * count + 1 },
-    (_, i) => Math.tan(middleRad + (tiltRad * (i - count)) / count) * rowsPerColumn,
-  );
-}
-
-function tiltedLines(
-  maps: SeamMaps,
-  region: CellRegion,
-  columns: number,
-  tiltRad: number,
-  scale: BoardScale,
-  bin: number,
-  edge: number,
-): BinMaximum[] {
-  const rows = region.row1 - region.row0;
-  return [-2.5 * maxTiltRad, 2.5 * maxTiltRad].flatMap((middleRad) => {
-    const scan = lineScan(
-      maps,
-      region,
-      everySecond(slopesAround(maps, columns, middleRad, tiltRad)),
-      edge,
-    );
-    return binMaxima(evidence(maps, scan, scale), rows, bin, edge);
-  });
-}
-
-function shuffledLines(
-  maps: SeamMaps,
-  region: CellRegion,
-  slopes: readonly number[],
-  scale: BoardScale,
-  bin: number,
-  edge: number,
-  random: RandomSource,
-): BinMaximum[] {
-  const rows = region.row1 - region.row0;
-  const perBlock = Math.max(1, Math.ceil((region.col1 - region.col0) / blocksPerSeam));
-  return Array.from({ length: shuffles }, () => {
-    const shift = new Int32Array(maps.columns);
-    for (let c = region.col0; c < region.col1; c++) {
-      const first = (c - region.col0) % perBlock === 0;
-      shift[c] = first ? random.integer(rows) : shift[c - 1];
-    }
-    const moved = shiftedColumns(maps, region, shift);
-    const scan = lineScan(moved, region, everySecond(slopes), edge);
-    return binMaxima(evidence(moved, scan, scale), rows, bin, edge);
-  }).flat();
 }
