@@ -13,8 +13,6 @@ const slopeMm = 0.35;
 /** Window of the first look, and length over which lines are then carried, mm. */
 const windowMm = 3;
 const carryMm = 5;
-/** A side of fewer blocks than this is all there is to read. */
-const leastBlocks = 5;
 
 /** Gradient products of the ring lines, and the energy (Jxx + Jyy) that pores and fibre had with them. */
 export interface CarriedBlocks extends BlockTensor {
@@ -48,23 +46,8 @@ export function blockRowsPx(pxPerMm: number): number {
 
 function directions({ width, height, stepMm, jxx, jxy, jyy }: BlockTensor, blockPx: number) {
   const smooth = (data: Float32Array) =>
-    gaussianBlur({ width, height, data: withoutRim(data, width, height) }, windowMm / stepMm).data;
+    gaussianBlur({ width, height, data }, windowMm / stepMm).data;
   const cosTwice = smooth(jxx.map((xx, i) => xx - jyy[i]));
   const sinTwice = smooth(jxy.map((xy) => 2 * xy));
   return { width, height, blockPx, ...alongLines(cosTwice, sinTwice) };
-}
-
-/**
- * Blocks at the rim of the wood count for nothing: slopes there feel the wood mirrored beyond the
- * edge, which turned steep lines by up to 0.9 deg. A side too thin for it keeps its rim. In place.
- */
-function withoutRim(data: Float32Array, width: number, height: number): Float32Array {
-  if (Math.min(width, height) < leastBlocks) return data;
-  data.fill(0, 0, width);
-  data.fill(0, (height - 1) * width);
-  for (let row = 1; row < height - 1; row++) {
-    data[row * width] = 0;
-    data[row * width + width - 1] = 0;
-  }
-  return data;
 }

@@ -15,11 +15,20 @@ const leastSeRad = 0.2 * (Math.PI / 180);
 /** Mean of (freedom + 1) / 2 ln(1 + z^2 / freedom) of a standard normal z (numerical integral). */
 const unmetCost = 0.48;
 
+/** Wood between two nodes of the grid that is weighed, along the joint and across it, mm. */
+export interface GridSteps {
+  readonly stepMm: number;
+  readonly slideStepMm: number;
+}
+
 /**
- * How much of the lines' variance stays open at every place because the direction there is not
- * known well enough to carry a line over a gap: 1 - exp(-phi^2 / 2) with
- * phi = 2 pi g se / (s sin theta), the phase error of lines s apart after the way g / sin theta.
+ * How much of the lines' variance stays open at every place: 1 - exp(-phi^2 / 2), phi the phase error
+ * of lines s apart,
+ *   phi^2 = (2 pi / s)^2 [ missed (g se / sin theta)^2 + ((dg cos theta)^2 + (du sin theta)^2) / 12 ]
+ * first because the direction is not known well enough to carry a line over the way g / sin theta,
+ * then because the pair lies between nodes of the grid, dg and du apart.
  *
+ * @param missed share of the directions' stated variance by which they are off, 0..1.
  * @returns 0 (the line's far end is known) to 1 per sample of the profiles.
  */
 export function openVariance(
@@ -27,6 +36,8 @@ export function openVariance(
   profiles: LostProfiles,
   gapMm: number,
   spacingMm: number,
+  missed: number,
+  grid: GridSteps,
 ): Float64Array {
   const last = fieldA.angleRad.length - 1;
   return profiles.a.map((_, n) => {
@@ -38,8 +49,10 @@ export function openVariance(
       leastSeRad,
     );
     const sin = Math.max(1e-3, Math.abs(Math.sin(middle)));
-    const phase = (2 * Math.PI * Math.abs(gapMm) * se) / (sin * spacingMm);
-    return 1 - Math.exp((-phase * phase) / 2);
+    const carried = missed * ((gapMm * se) / sin) ** 2;
+    const betweenNodes =
+      ((grid.stepMm * Math.cos(middle)) ** 2 + (grid.slideStepMm * sin) ** 2) / 12;
+    return 1 - Math.exp((-((2 * Math.PI) ** 2) * (carried + betweenNodes)) / (2 * spacingMm ** 2));
   });
 }
 
@@ -68,7 +81,12 @@ export function expected(
  * Student's law; wood carried beyond the joint's ends counts as
  * wood that has nothing to say, so that a wide gap is neither preferred nor ruled out for it.
  *
+ * Directions are off together over a stretch of grain, and width and slide take that up: straight
+ * lines meet as well after a wide gap as after none. Each part of the joint is therefore weighed under
+ * every expectation given, all as likely, and its likelihood is their mean.
+ *
  * @param carried side B carried through the gap. @param slideSteps slide in samples.
+ * @param wants from `expected`.
  * @param logs receives the log likelihood of each part of the joint (`partsOfLine`).
  * @returns the share of the variance that is not explained; NaN when less than half of the wood meets.
  */
@@ -76,7 +94,7 @@ export function meeting(
   profiles: LostProfiles,
   carried: Float64Array,
   slideSteps: number,
-  { halfLog, perSquare }: Expected,
+  wants: readonly Expected[],
   logs: Float64Array,
 ): number {
   const { a, weight, witnesses, variance: total } = profiles;
@@ -89,7 +107,7 @@ export function meeting(
   let aa = 0;
   let bb = 0;
   for (let k = 0, i = 0; k < logs.length; k++) {
-    let log = 0;
+    const each = wants.map(() => 0);
     for (const end = endOfPart(k, n); i < end; i++) {
       const w = weight[i];
       if (w === 0) continue;
@@ -97,16 +115,24 @@ export function meeting(
       const va = at >= 0 && at + 1 < n ? a[at] + part * (a[at + 1] - a[at]) : Number.NaN;
       const r = va - carried[i];
       if (Number.isNaN(r)) {
-        log -= w * unmet;
+        for (let t = 0; t < each.length; t++) each[t] -= w * unmet;
         continue;
       }
-      log -= w * (halfLog[i] + ((freedom + 1) / 2) * Math.log(1 + r * r * perSquare[i]));
+      for (let t = 0; t < each.length; t++) {
+        const { halfLog, perSquare } = wants[t];
+        each[t] -= w * (halfLog[i] + ((freedom + 1) / 2) * Math.log(1 + r * r * perSquare[i]));
+      }
       met += w;
       rr += w * r * r;
       aa += w * va * va;
       bb += w * carried[i] * carried[i];
     }
-    logs[k] = log;
+    logs[k] = logMeanExp(each);
   }
   return met < 0.5 * witnesses ? Number.NaN : rr / (aa + bb + 1e-12);
+}
+
+function logMeanExp(logs: readonly number[]): number {
+  const most = Math.max(...logs);
+  return most + Math.log(logs.reduce((sum, log) => sum + Math.exp(log - most), 0) / logs.length);
 }

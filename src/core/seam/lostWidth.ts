@@ -29,6 +29,9 @@ export const defaultLostWidthGrid: LostWidthGrid = {
   slideStepMm: 0.5,
 };
 
+/** Directions are spot on over a part of the joint, or as far off as their errors say. */
+const missedShares = [0, 1];
+
 /** The width that so many witnesses must be carried over for an answer: a kerf, mm. */
 const kerfMm = 3.175;
 const leastWitnesses = 3;
@@ -52,7 +55,7 @@ export function lostWidth(
   const spacingMm = medianSpacingMm(line);
   if (spacingMm === null) return null;
   const profiles = lostProfiles(line, spacingMm);
-  const firm = openVariance(line, profiles, kerfMm, spacingMm);
+  const firm = openVariance(line, profiles, kerfMm, spacingMm, 1, grid);
   const witnesses = firm.reduce((sum, open, i) => sum + profiles.weight[i] * (1 - open), 0);
   if (witnesses < leastWitnesses) return null;
   const usual = ownDiscord(own, spacingMm);
@@ -63,7 +66,9 @@ export function lostWidth(
   const discords = new Float64Array(gs.length * us.length);
   gs.forEach((g, j) => {
     const carried = carryThroughGap(line, profiles, g);
-    const wanted = expected(profiles, openVariance(line, profiles, g, spacingMm), usual);
+    const wanted = missedShares.map((missed) =>
+      expected(profiles, openVariance(line, profiles, g, spacingMm, missed, grid), usual),
+    );
     us.forEach((u, k) => {
       const i = j * us.length + k;
       const parts = logs.subarray(i * partsOfLine, (i + 1) * partsOfLine);
@@ -90,7 +95,7 @@ function ownDiscord(own: readonly LineMeasures[], spacingMm: number): number | n
     .filter((p) => p.witnesses >= leastWitnesses)
     .map((p) => {
       const wanted = expected(p, new Float64Array(p.a.length), 0);
-      return meeting(p, p.b, 0, wanted, new Float64Array(partsOfLine));
+      return meeting(p, p.b, 0, [wanted], new Float64Array(partsOfLine));
     })
     .filter((d) => !Number.isNaN(d))
     .sort((a, b) => a - b);

@@ -15,6 +15,8 @@ export interface GratingJoint {
   readonly angleBDeg?: number;
   readonly spacingMm: number;
   readonly contrast: number;
+  /** Rings no two alike: twelve sinusoids of 2 to 11 mm in place of the one. */
+  readonly uneven?: boolean;
   readonly lostMm?: number;
   readonly slideMm?: number;
   /** How much more is lost at the right end than at the left. */
@@ -32,6 +34,17 @@ export interface GratingJoint {
 
 const usual = { widthMm: 200, heightMm: 80, seamYMm: 40, pxPerMm: 6 };
 
+/** The figure across the grain, u in mm, its amplitude 1 to 2. */
+function figureOf({ uneven, spacingMm }: GratingJoint): (u: number) => number {
+  if (!uneven) return (u) => Math.cos((2 * Math.PI * u) / spacingMm);
+  const random = createRandom(3);
+  const rings = Array.from({ length: 12 }, () => ({
+    k: (2 * Math.PI) / random.uniform(2, 11),
+    phase: random.uniform(0, 2 * Math.PI),
+  }));
+  return (u) => 0.5 * rings.reduce((sum, { k, phase }) => sum + Math.sin(k * u + phase), 0);
+}
+
 /** The planes of a panel whose log luminance is a sinusoid, exactly as the formula has it. */
 export function gratingPlanes(joint: GratingJoint): PanelPlanes {
   const { widthMm, heightMm, seamYMm, pxPerMm } = { ...usual, ...joint };
@@ -39,6 +52,7 @@ export function gratingPlanes(joint: GratingJoint): PanelPlanes {
   const height = Math.round(heightMm * pxPerMm);
   const logLuminance = createPlane(width, height);
   const random = createRandom(11);
+  const figure = figureOf(joint);
   const [glueMm, depth] = joint.glue ?? [0, 0];
   for (let j = 0; j < height; j++) {
     const below = (j + 0.5) / pxPerMm > seamYMm;
@@ -46,13 +60,11 @@ export function gratingPlanes(joint: GratingJoint): PanelPlanes {
     const rise = below ? (joint.wedgeMm ?? 0) / width : 0;
     const angle = ((below ? (joint.angleBDeg ?? joint.angleDeg) : joint.angleDeg) * Math.PI) / 180;
     const [cos, sin] = [Math.cos(angle), Math.sin(angle)];
-    const k = (2 * Math.PI) / joint.spacingMm;
     const dark = Math.abs((j + 0.5) / pxPerMm - seamYMm) < glueMm / 2 ? depth : 0;
     for (let i = 0; i < width; i++) {
       const x = (i + 0.5) / pxPerMm + (below ? (joint.slideMm ?? 0) : 0);
       const y = yMiddle + rise * (i + 0.5 - width / 2);
-      logLuminance.data[j * width + i] =
-        -1 + joint.contrast * Math.cos(k * (y * cos - x * sin)) - dark;
+      logLuminance.data[j * width + i] = -1 + joint.contrast * figure(y * cos - x * sin) - dark;
       if (joint.noise) logLuminance.data[j * width + i]! += joint.noise * random.normal();
     }
   }

@@ -50,6 +50,25 @@ describe('a joint through even straight grain', () => {
     expect(v! / expected).toBeLessThan(1.2);
   });
 
+  it.each([8, 15, 25, 40])('at %i deg, no two rings alike: width within its error', (angleDeg) => {
+    const size = { widthMm: 400, heightMm: 120, seamYMm: 60, pxPerMm: 3 };
+    const wood = { spacingMm: 5, contrast: 0.1, uneven: true };
+    const { seam, own } = measuredJoint({ ...size, ...wood, angleDeg, lostMm: 3.175 });
+    const { lost } = lostResult(seam, own);
+    // Steep straight lines meet as well at a little lost and slid; shallow ones slide far for that.
+    expect(Math.abs(lost.mm! - 3.175)).toBeLessThan(2 * lost.seMm!);
+    if (angleDeg > 10) expect(lost.seMm!).toBeGreaterThan(0.5);
+  });
+
+  it.each([5, 30, 45, -70])('at %i deg: directions hold to the ends of the joint', (angleDeg) => {
+    const { seam } = measuredJoint({ ...small, noise: 0, uneven: true, angleDeg, spacingMm: 5 });
+    for (const { angleRad } of [seam.fieldA, seam.fieldB]) {
+      for (const read of angleRad) {
+        expect(Math.abs(Math.asin(Math.sin(read - angleDeg * rad))) / rad).toBeLessThan(0.1);
+      }
+    }
+  });
+
   it('glued back with nothing lost disappears', () => {
     for (const angleDeg of [8, 30, -70]) {
       const { seam, own } = measuredJoint({ ...small, angleDeg, spacingMm: 4 });

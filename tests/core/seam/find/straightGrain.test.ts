@@ -5,31 +5,15 @@ import { evenlyLit } from '../../../../src/core/seam/find/evenlyLit.js';
 import { findSeams } from '../../../../src/core/seam/find/findSeams.js';
 import { gratingPlanes } from '../gratingJoint.js';
 
-const size = { widthMm: 400, heightMm: 200, pxPerMm: 3 };
-const random = createRandom(3);
-/** Rings of a stretch of wood: no two alike. */
-const rings = Array.from({ length: 12 }, () => ({
-  spacingMm: random.uniform(2, 11),
-  phase: random.uniform(0, 2 * Math.PI),
-}));
-
 /** A board of straight uneven rings, sawn and glued at 90 mm, under a lamp to one side. */
 function straightBoard({ angleDeg = 0, lostMm = 0, lamp = 0 }) {
-  const planes = gratingPlanes({ ...size, angleDeg, spacingMm: 5, contrast: 0 });
-  const { width, height, data } = planes.logLuminance;
-  const angle = (angleDeg * Math.PI) / 180;
-  for (let j = 0; j < height; j++) {
-    for (let i = 0; i < width; i++) {
-      const x = (i + 0.5) / size.pxPerMm;
-      const below = (j + 0.5) / size.pxPerMm > 90 ? lostMm : 0;
-      const u = ((j + 0.5) / size.pxPerMm + below) * Math.cos(angle) - x * Math.sin(angle);
-      const figure = rings.reduce(
-        (sum, { spacingMm, phase }) => sum + Math.sin((2 * Math.PI * u) / spacingMm + phase),
-        0,
-      );
-      data[j * width + i] = -1 + 0.05 * figure + lamp * (i / width - 0.5);
-    }
-  }
+  const size = { widthMm: 400, heightMm: 200, seamYMm: 90, pxPerMm: 3 };
+  const figure = { spacingMm: 5, contrast: 0.1, uneven: true };
+  const planes = gratingPlanes({ ...size, ...figure, angleDeg, lostMm });
+  const { width, data } = planes.logLuminance;
+  data.forEach((v, i) => {
+    data[i] = v + lamp * ((i % width) / width - 0.5);
+  });
   return planes;
 }
 
