@@ -1,12 +1,13 @@
 import type { HandPlaced } from '../board/endGrain/handPlaced.js';
 import type { PithFound } from '../board/endGrain/pithFromRings.js';
+import type { SawMarks } from '../board/endGrain/readEnd.js';
 
 /** How the reading of an end went. */
 export type EndgrainReading =
-  | { readonly kind: 'unread'; readonly sawMarks: boolean }
+  | { readonly kind: 'unread'; readonly sawMarks: SawMarks }
   | {
       readonly kind: 'read';
-      readonly sawMarks: boolean;
+      readonly sawMarks: SawMarks;
       readonly pith: PithFound;
       readonly placed: HandPlaced | null;
       readonly withSpecies: boolean;
@@ -15,14 +16,20 @@ export type EndgrainReading =
 const standard =
   'Cut by the Architectural Woodwork Standards (2009, App. B): flatsawn up to 30 deg, rift 30 to 60, quartered 60 to 90.';
 
+const sawNotes: { readonly [marks in SawMarks]: readonly string[] } = {
+  none: [],
+  'taken out': ['Saw marks were found and taken out before the rings were read.'],
+  'perhaps the rings': [
+    'The lines on this end run as exactly as a saw’s marks do, and no others show. If the end is as the saw left it, they may be its marks: plane it clean and take the photo again, or lay a tangent along a ring by hand.',
+  ],
+};
+
 /** What an end's answer rests on and what it could not tell, in the user's words. */
 export function endgrainNotes(
   photoNotes: readonly string[],
   reading: EndgrainReading,
 ): readonly string[] {
-  const saw = reading.sawMarks
-    ? ['Saw marks were found and taken out before the rings were read.']
-    : [];
+  const saw = sawNotes[reading.sawMarks];
   if (reading.kind === 'unread') {
     return [
       ...photoNotes,

@@ -3,11 +3,10 @@ import { cupping } from '../board/endGrain/cupping.js';
 import type { FittedRings } from '../board/endGrain/fitRings.js';
 import type { HandPlaced } from '../board/endGrain/handPlaced.js';
 import { pithFromRings } from '../board/endGrain/pithFromRings.js';
-import { readRings } from '../board/endGrain/readRings.js';
+import { type EndReading, readEnd } from '../board/endGrain/readEnd.js';
 import { angleToFaceDeg, ringDirection } from '../board/endGrain/ringDirection.js';
 import { ringsByHand } from '../board/endGrain/ringsByHand.js';
 import { ringWidths } from '../board/endGrain/ringWidths.js';
-import { withoutSawMarks } from '../board/endGrain/withoutSawMarks.js';
 import { logLuminancePlane } from '../colour/logLuminancePlane.js';
 import { SeamgrainError } from '../errors.js';
 import type { PanelPhoto } from '../image/panelPhoto.js';
@@ -36,7 +35,7 @@ export interface EndgrainOptions {
  * Reads a board's end: where the pith lay, how the rings stand to the wide face (the photo's
  * horizontal), how wide they are, which share of the width is sawn which way, how it cups.
  *
- * Saw marks are taken out first (`withoutSawMarks`); rings are circles about one pith plus what
+ * Saw marks are taken out first (`readEnd`); rings are circles about one pith plus what
  * the wood strays from them (`readRings`), and the ring angle is that of the strayed ring, not of
  * the circle. Classes by the Architectural Woodwork Standards, 1st ed. 2009, App. B: up to 30 deg
  * plain (flatsawn), 30 to 60 rift, 60 to 90 quartered.
@@ -49,21 +48,20 @@ export function endgrainPanel(
   progress?: Progress,
 ): EndgrainResult {
   const coefficients = species === undefined ? null : findSpecies(species).coefficient;
-  progress?.(0.1, 'looking for saw marks');
+  progress?.(0.1, 'looking for saw marks and rings');
   const raw = replicateBorder(logLuminancePlane(photo.image), Math.ceil(photo.pxPerMm));
   const { widthMm, heightMm, pxPerMm } = photo;
-  const { plane, arcs } = placed ? { plane: raw, arcs: null } : withoutSawMarks(raw, pxPerMm);
-  progress?.(0.6, 'reading the rings');
-  const rings = placed
-    ? ringsByHand(placed, widthMm, heightMm)
-    : (readRings(plane, pxPerMm)?.fitted ?? null);
+  const { plane, rings, sawMarks }: EndReading = placed
+    ? { plane: raw, rings: ringsByHand(placed, widthMm, heightMm), sawMarks: 'none' }
+    : readEnd(raw, pxPerMm);
+  progress?.(0.8, 'measuring the rings');
   if (placed && !rings) throw noDirection();
   const panel = { widthMm, heightMm, pxPerMm };
   const common = {
     schema: 'seamgrain/endgrain@1',
     panel,
     found: placed ? 'placed' : 'photo',
-    sawMarks: arcs !== null,
+    sawMarks: sawMarks === 'taken out',
   } as const;
   if (!rings) {
     return {
@@ -74,7 +72,7 @@ export function endgrainPanel(
       ringWidthMm: { median: null, p10: null, p90: null },
       cut: null,
       cupping: null,
-      notes: endgrainNotes(photo.notes, { kind: 'unread', sawMarks: arcs !== null }),
+      notes: endgrainNotes(photo.notes, { kind: 'unread', sawMarks }),
     };
   }
   const pith = pithFromRings(rings);
@@ -93,7 +91,7 @@ export function endgrainPanel(
     cupping: cupping(onFace(0), onFace(heightMm), { widthMm, thicknessMm: heightMm }, coefficients),
     notes: endgrainNotes(photo.notes, {
       kind: 'read',
-      sawMarks: arcs !== null,
+      sawMarks,
       pith,
       placed: placed ?? null,
       withSpecies: coefficients !== null,
