@@ -16,36 +16,14 @@ const farthestMm = 32;
 export function joinedWood(wood: SeamWood, etaAMm: number, etaBMm: number): SeamWood {
   const { plane, pxPerMm, reachAMm } = wood.strip;
   const unit = blockRowsPx(pxPerMm);
-  const edge = (etaMm: number) => Math.round((etaMm + reachAMm) * pxPerMm);
-  const whole = (rows: number) =>
-    unit * Math.max(1, Math.floor(Math.min(rows, farthestMm * pxPerMm) / unit));
-  const [rowsA, rowsB] = [whole(edge(etaAMm)), whole(plane.height - edge(etaBMm))];
-  const strip = stripOf(
-    joinedRows(plane, edge(etaAMm) - rowsA, rowsA, edge(etaBMm), rowsB),
-    pxPerMm,
-    rowsA,
-  );
-  const lab = wood.lab.map((colour) =>
-    joinedPatches(colour, etaAMm, etaBMm, rowsA / pxPerMm, rowsB / pxPerMm),
-  );
-  return { frame: wood.frame, strip, blocks: sideBlocks(strip), lab: [lab[0], lab[1], lab[2]] };
-}
-
-/** Rows from firstA on, and right below them those from firstB on; beyond the panel its last row. */
-function joinedRows(
-  { width, height, data }: Plane,
-  firstA: number,
-  rowsA: number,
-  firstB: number,
-  rowsB: number,
-): Plane {
-  const joined = createPlane(width, rowsA + rowsB);
-  for (let k = 0; k < rowsA + rowsB; k++) {
-    const wanted = k < rowsA ? firstA + k : firstB + k - rowsA;
-    const row = Math.min(height - 1, Math.max(0, wanted)) * width;
-    joined.data.set(data.subarray(row, row + width), k * width);
-  }
-  return joined;
+  const whole = (mm: number) =>
+    (unit * Math.max(1, Math.floor((Math.min(mm, farthestMm) * pxPerMm) / unit))) / pxPerMm;
+  const deepAMm = whole(etaAMm + reachAMm);
+  const deepBMm = whole(plane.height / pxPerMm - reachAMm - etaBMm);
+  const joined = (from: SeamStrip) => joinedStrip(from, etaAMm, etaBMm, deepAMm, deepBMm);
+  const strip = joined(wood.strip);
+  const [lightness, a, b] = wood.lab.map(joined);
+  return { frame: wood.frame, strip, blocks: sideBlocks(strip), lab: [lightness, a, b] };
 }
 
 function stripOf(plane: Plane, pxPerMm: number, rowsA: number): SeamStrip {
@@ -53,8 +31,12 @@ function stripOf(plane: Plane, pxPerMm: number, rowsA: number): SeamStrip {
   return { plane, pxPerMm, reachAMm: rowsA / pxPerMm, reachBMm };
 }
 
-/** The same in patches of about a millimetre, between whose rows is read in straight lines. */
-function joinedPatches(
+/**
+ * Rows up to etaA, and right below them those from etaB on; beyond the panel its last row. Between rows
+ * is read in straight lines: a kerf taken to the nearest pixel moves lines that cross at 8 degrees by a
+ * millimetre.
+ */
+function joinedStrip(
   { plane, pxPerMm, reachAMm }: SeamStrip,
   etaAMm: number,
   etaBMm: number,

@@ -34,6 +34,13 @@ describe('a rip through even, straight grain', () => {
     expect(rip.vAtBestSlide ?? 9).toBeLessThan(0.35 * (rip.visibility.v ?? 0));
   });
 
+  it('is so too as a score reads it, where the kerf is no whole number of pixels', () => {
+    const lines = linesOf({ ...panel, angleDeg: 8, spacingMm: 7, pxPerMm: 4 });
+    const { rip } = forecastRip(lines.asScored, 45, kerfMm, 25.4, 45 - kerfMm / 2);
+    const wanted = kerfMm / Math.tan((8 * Math.PI) / 180);
+    expect(Math.abs((rip.bestSlideMm ?? 0) - wanted)).toBeLessThan(0.5);
+  });
+
   it('costs by angle what the closed form says', () => {
     const grating = { ...panel, angleDeg: 15, spacingMm: 5, contrast: 0.08 };
     const { vByAngle } = ripCost(linesOf(grating).rip, 43, kerfMm, panel.heightMm);
