@@ -1,8 +1,12 @@
 import { describe, expect, it } from 'vitest';
 import { forecastLines } from '../../../src/core/rip/forecastLines.js';
 import { forecastRip } from '../../../src/core/rip/forecastRip.js';
+import { joinedWood } from '../../../src/core/rip/joinedWood.js';
 import { ripCost, ripCurve } from '../../../src/core/rip/ripCurve.js';
 import { panelPlanes } from '../../../src/core/seam/panelPlanes.js';
+import { seamFrame } from '../../../src/core/seam/seamFrame.js';
+import { seamWood } from '../../../src/core/seam/seamWood.js';
+import { meanOf } from '../../../src/core/statistics/meanOf.js';
 import { closedFormBreak } from '../../../src/core/visibility/closedFormBreak.js';
 import { type Grating, gratingPanel } from './gratingPanel.js';
 
@@ -34,11 +38,27 @@ describe('a rip through even, straight grain', () => {
     expect(rip.vAtBestSlide ?? 9).toBeLessThan(0.35 * (rip.visibility.v ?? 0));
   });
 
-  it('is so too as a score reads it, where the kerf is no whole number of pixels', () => {
-    const lines = linesOf({ ...panel, angleDeg: 8, spacingMm: 7, pxPerMm: 4 });
-    const { rip } = forecastRip(lines.asScored, 45, kerfMm, 25.4, 45 - kerfMm / 2);
-    const wanted = kerfMm / Math.tan((8 * Math.PI) / 180);
-    expect(Math.abs((rip.bestSlideMm ?? 0) - wanted)).toBeLessThan(0.5);
+  it('puts the edges together where they lie between pixels', () => {
+    const grating = { ...panel, angleDeg: 8, spacingMm: 4, pxPerMm: 4, noise: 0 };
+    const frame = seamFrame({ x1Mm: 0, y1Mm: 0, x2Mm: panel.widthMm, y2Mm: 0 });
+    const planes = panelPlanes(gratingPanel(grating));
+    const wood = seamWood(planes, frame, 0, panel.heightMm, Number.POSITIVE_INFINITY);
+    const [etaAMm, etaBMm] = [43.125, 46.375];
+    const { strip } = joinedWood(wood, etaAMm, etaBMm);
+    const { plane, pxPerMm, reachAMm } = strip;
+    const angle = (8 * Math.PI) / 180;
+    const lightAt = (x: number, y: number) =>
+      Math.log(0.4) +
+      0.1 * Math.cos((2 * Math.PI * (y * Math.cos(angle) - x * Math.sin(angle))) / 4);
+    const level = meanOf(plane.data) - Math.log(0.4);
+    for (let i = 8; i < plane.width - 8; i += 5) {
+      for (const k of [-2, -1, 0, 1]) {
+        const y = (k < 0 ? etaAMm : etaBMm) + (k + 0.5) / pxPerMm;
+        const read = plane.data[(Math.round(reachAMm * pxPerMm) + k) * plane.width + i]!;
+        // 8 bits of grey are 0.01; a pixel's half would be 0.02.
+        expect(Math.abs(read - level - lightAt((i + 0.5) / pxPerMm, y))).toBeLessThan(0.012);
+      }
+    }
   });
 
   it('costs by angle what the closed form says', () => {
