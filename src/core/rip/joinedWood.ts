@@ -3,6 +3,8 @@ import { blockRowsPx } from '../seam/carriedBlocks.js';
 import type { SeamStrip } from '../seam/seamStrip.js';
 import { type SeamWood, sideBlocks } from '../seam/seamWood.js';
 
+/** Closer to a pixel's middle than this is on it. */
+const wholePx = 1e-6;
 /** As far as a score reads the boards beside a joint (`seamWood`), mm. */
 const farthestMm = 32;
 
@@ -20,7 +22,10 @@ export function joinedWood(wood: SeamWood, etaAMm: number, etaBMm: number): Seam
     (unit * Math.max(1, Math.floor((Math.min(mm, farthestMm) * pxPerMm) / unit))) / pxPerMm;
   const deepAMm = whole(etaAMm + reachAMm);
   const deepBMm = whole(plane.height / pxPerMm - reachAMm - etaBMm);
-  const joined = (from: SeamStrip) => joinedStrip(from, etaAMm, etaBMm, deepAMm, deepBMm);
+  // The whole cut may lie half a pixel off; then only side B is read between rows, which blurs.
+  const shiftMm = Math.round((etaAMm + reachAMm) * pxPerMm) / pxPerMm - (etaAMm + reachAMm);
+  const [edgeAMm, edgeBMm] = [etaAMm + shiftMm, etaBMm + shiftMm];
+  const joined = (from: SeamStrip) => joinedStrip(from, edgeAMm, edgeBMm, deepAMm, deepBMm);
   const strip = joined(wood.strip);
   const [lightness, a, b] = wood.lab.map(joined);
   return { frame: wood.frame, strip, blocks: sideBlocks(strip), lab: [lightness, a, b] };
@@ -49,11 +54,16 @@ function joinedStrip(
   for (let k = 0; k < rowsA + rowsB; k++) {
     const etaMm = (k < rowsA ? etaAMm : etaBMm) + (k + 0.5 - rowsA) / pxPerMm;
     const y = Math.min(height - 1, Math.max(0, (etaMm + reachAMm) * pxPerMm - 0.5));
-    const upper = Math.floor(y);
-    const lower = Math.min(height - 1, upper + 1);
+    const upper = Math.floor(y + wholePx);
+    const upperRow = data.subarray(upper * width, (upper + 1) * width);
+    if (y - upper < wholePx) {
+      out.data.set(upperRow, k * width);
+      continue;
+    }
+    const lower = Math.min(height - 1, upper + 1) * width;
     for (let x = 0; x < width; x++) {
-      const from = data[upper * width + x];
-      out.data[k * width + x] = from + (y - upper) * (data[lower * width + x] - from);
+      const from = upperRow[x];
+      out.data[k * width + x] = from + (y - upper) * (data[lower + x] - from);
     }
   }
   return stripOf(out, pxPerMm, rowsA);
