@@ -15,15 +15,21 @@ export interface BlockTensor {
   readonly jyy: Float32Array;
 }
 
+/** How many blocks at the picture's edge take what the next ones inside say. */
+export interface RimBlocks {
+  readonly columns: number;
+  readonly rows: number;
+}
+
 /** Slopes of 0.5 mm reach 1.5 mm, the second half of that hardly. */
-const rimBlocks = 1;
+const usualRim: RimBlocks = { columns: 1, rows: 1 };
 
 /**
  * Averages gradient products over blocks of about a millimetre: the raw material of every grain
  * direction, kept unsmoothed so that a window may end exactly at a seam.
  *
  * Slopes at the picture's edge feel the wood mirrored beyond it, which turned steep lines by up to 2.5
- * deg: blocks there take what the next ones inside say.
+ * deg: blocks there (`rim`) take what the next ones inside say.
  *
  * @param sigmaPx scale of the slopes, px.
  * @param blockPx side of a block, whole pixels; a rest narrower than a block is left out.
@@ -34,6 +40,7 @@ export function blockTensor(
   sigmaPx: number,
   blockPx: number,
   pxPerMm: number,
+  rim = usualRim,
 ): BlockTensor {
   const width = Math.floor(source.width / blockPx);
   const height = Math.floor(source.height / blockPx);
@@ -46,7 +53,9 @@ export function blockTensor(
     const row = Math.floor(y / blockPx);
     if (row < height) addRow(blocks, row * width, gx, gy, blockPx);
   });
-  for (const data of [jxx, jxy, jyy]) replicateBorder({ width, height, data }, rimBlocks);
+  for (const data of [jxx, jxy, jyy]) {
+    replicateBorder({ width, height, data }, rim.columns, rim.rows);
+  }
   return blocks;
 }
 

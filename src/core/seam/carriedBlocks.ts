@@ -13,6 +13,11 @@ const slopeMm = 0.35;
 /** Window of the first look, and length over which lines are then carried, mm. */
 const windowMm = 3;
 const carryMm = 5;
+/**
+ * The panel's outermost millimetre is painted over (`panelPlanes`), which the second column still feels;
+ * the second row beside a joint feels nothing of it and is what lies nearest.
+ */
+const rim = { columns: 2, rows: 1 };
 
 /** Gradient products of the ring lines, and the energy (Jxx + Jyy) that pores and fibre had with them. */
 export interface CarriedBlocks extends BlockTensor {
@@ -31,10 +36,12 @@ export function carriedBlocks(wood: Plane, pxPerMm: number): CarriedBlocks {
   const source = factor > 1 ? averageDown(wood, factor) : wood;
   const scale = pxPerMm / factor;
   const blockPx = Math.max(1, Math.round(scale));
-  const first = capEnergy(blockTensor(source, firstSlopeMm * scale, blockPx, scale));
+  const first = capEnergy(blockTensor(source, firstSlopeMm * scale, blockPx, scale, rim));
   const uncarried = first.jxx.map((xx, i) => xx + first.jyy[i]);
   const lines = carryAlongGrain(source, directions(first, blockPx), carryMm * scale);
-  const carried = capEnergy(blockTensor(lines, Math.max(0.7, slopeMm * scale), blockPx, scale));
+  const carried = capEnergy(
+    blockTensor(lines, Math.max(0.7, slopeMm * scale), blockPx, scale, rim),
+  );
   return { ...carried, uncarried };
 }
 

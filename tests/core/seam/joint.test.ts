@@ -1,14 +1,22 @@
 import { describe, expect, it } from 'vitest';
 import { grainChange } from '../../../src/core/seam/grainChange.js';
+import { lineMeasures } from '../../../src/core/seam/lineMeasures.js';
 import { lostResult } from '../../../src/core/seam/lostResult.js';
 import { ownLines } from '../../../src/core/seam/ownLines.js';
+import { panelPlanes } from '../../../src/core/seam/panelPlanes.js';
 import { seamFrame } from '../../../src/core/seam/seamFrame.js';
 import { seamGlueLine } from '../../../src/core/seam/seamGlueLine.js';
 import { seamOffset } from '../../../src/core/seam/seamOffset.js';
 import { seamVisibility } from '../../../src/core/seam/seamVisibility.js';
 import { seamWood } from '../../../src/core/seam/seamWood.js';
 import { closedFormBreak } from '../../../src/core/visibility/closedFormBreak.js';
-import { type GratingJoint, gratingPlanes, measuredJoint, ripAt } from './gratingJoint.js';
+import {
+  type GratingJoint,
+  gratingPlanes,
+  greyPhoto,
+  measuredJoint,
+  ripAt,
+} from './gratingJoint.js';
 
 const rad = Math.PI / 180;
 const deg = 180 / Math.PI;
@@ -66,6 +74,16 @@ describe('a joint through even straight grain', () => {
       for (const read of angleRad) {
         expect(Math.abs(Math.asin(Math.sin(read - angleDeg * rad))) / rad).toBeLessThan(0.1);
       }
+    }
+  });
+
+  it.each([5, 30, 45])('at %i deg: and nearly so under the painted rim of a photo', (angleDeg) => {
+    const joint = { ...small, noise: 0, uneven: true, angleDeg, spacingMm: 5 };
+    const planes = panelPlanes(greyPhoto(gratingPlanes(joint)));
+    const frame = seamFrame({ x1Mm: 0, y1Mm: 30, x2Mm: small.widthMm, y2Mm: 30 });
+    const { fieldA, fieldB } = lineMeasures(seamWood(planes, frame, 30, 30), 0, 10.5);
+    for (const read of [...fieldA.angleRad, ...fieldB.angleRad]) {
+      expect(Math.abs(Math.asin(Math.sin(read - angleDeg * rad))) / rad).toBeLessThan(0.4);
     }
   });
 
