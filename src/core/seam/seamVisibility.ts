@@ -6,6 +6,7 @@ import {
   ownFigures,
   type PooledVisibility,
   poolChannels,
+  spreadsOfJoint,
   visibilityFromSums,
 } from './visibilityFromSums.js';
 import { windowCues } from './windowCues.js';
@@ -26,7 +27,9 @@ export interface SeamVisibility extends PooledVisibility {
  * (`amongLinesFactor`), m freed of what errors of the reading give (`carryErrors`). With no figure
  * (m = 0) and steep lines this is the cubic mean of x; a line that does no more than the board's own
  * lines comes out as 0, however lively the board. Octaves are masked each by itself, as in the eye:
- * a board full of pores does not hide a broken ring line.
+ * a board full of pores does not hide a broken ring line. A stretch's V is the same without the two
+ * spreads, as one stretch may stand out from a joint that does not; a step of colour, read for the
+ * joint as a whole, keeps them.
  *
  * @param seam measures along the seam. @param own measures along lines with no seam. With none,
  *   only colour and glue line are judged: the others need the board's own figure.
@@ -41,12 +44,12 @@ export function seamVisibility(
   const figures = ownFigures(elsewhere);
   const windows = here.map((x) =>
     poolChannels(
-      channels.map(({ strength, counts }, k) => {
+      channels.map(({ strength, counts, wholeJoint }, k) => {
         const value = strength(x);
         const figure = figures[k];
         return value === null || !figure
           ? null
-          : aboveFigure(value ** 3, figure, 0) * (counts?.(x) ?? 1);
+          : aboveFigure(value ** 3, figure, wholeJoint ? spreadsOfJoint : 0) * (counts?.(x) ?? 1);
       }),
     ),
   );

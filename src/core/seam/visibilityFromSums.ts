@@ -9,6 +9,8 @@ import type { CueStrengths } from './windowCues.js';
 export interface Channel {
   readonly cue: Cue;
   readonly strength: (window: CueStrengths) => number | null;
+  /** Read for the joint as a whole: all its stretches say much the same. */
+  readonly wholeJoint?: boolean;
   /** What errors of the reading alone would give; they hide nothing. */
   readonly error?: (window: CueStrengths) => number;
   /** What the lines say counts by their angle; colour and glue line count whole. */
@@ -25,6 +27,7 @@ export const channels: readonly Channel[] = [
   ...[0, 1].map((part) => ({
     cue: 'colour' as const,
     strength: (w: CueStrengths) => w.colours[part],
+    wholeJoint: true,
   })),
   ...(['direction', 'spacing', 'glueLine'] as const).map((cue) => ({
     cue,
@@ -32,6 +35,9 @@ export const channels: readonly Channel[] = [
     ...(cue !== 'glueLine' && { counts: (w: CueStrengths) => w.among }),
   })),
 ];
+
+/** A joint is the boards' own figure up to so many spreads from line to line. */
+export const spreadsOfJoint = 2;
 
 /** Sums over a line, or a part of one: one entry per channel. */
 export type ChannelSums = readonly CueSums[];
@@ -60,7 +66,9 @@ export function visibilityFromSums(
       const figure = figures[k];
       if (!figure || count === 0) return null;
       const share = cubes > 0 ? counting / cubes : 0;
-      return aboveFigure(cubes / count, figure, 2) * Math.cbrt((share * count) / stretches);
+      return (
+        aboveFigure(cubes / count, figure, spreadsOfJoint) * Math.cbrt((share * count) / stretches)
+      );
     }),
   );
 }
