@@ -1,6 +1,6 @@
 import type { PanelPhoto } from '../../dist/core/image/panelPhoto.js';
 import { forecastLines } from '../../dist/core/rip/forecastLines.js';
-import { endSlides } from '../../dist/core/rip/frontCut.js';
+import { type CutLoss, endSlides } from '../../dist/core/rip/frontCut.js';
 import { type FrontSegment, frontSegments } from '../../dist/core/rip/frontSegments.js';
 import { placementBox } from '../../dist/core/rip/placementBox.js';
 import { reachOfSegment } from '../../dist/core/rip/placementCost.js';
@@ -21,8 +21,7 @@ import { median, rankCorrelation } from './forecastStatistics.js';
 
 const distanceMm = 600;
 const panel = { widthMm: 220, heightMm: 130 };
-const loss = { kerfMm: 3.175, dressMm: 0 };
-const wish = { widthMm: 110, heightMm: 50, loss, marginMm: 22, within: null };
+const front = { widthMm: 110, heightMm: 50 };
 
 /** The search's choice against every place scored by picture. */
 export interface PlaceResult {
@@ -58,6 +57,10 @@ export async function forecastPlaces(seeds: readonly number[]): Promise<PlaceRes
 }
 
 function bruteForce(photo: PanelPhoto, seed: number): PlaceResult {
+  // A 1/8 in kerf in whole pixels: a picture can be put together in no others.
+  const kerfMm = Math.round(3.175 * photo.pxPerMm) / photo.pxPerMm;
+  const loss = { kerfMm, dressMm: 0 };
+  const wish = { ...front, loss, marginMm: 22, within: null };
   const lines = forecastLines(panelPlanes(photo), photo, distanceMm);
   const search = searchPlacements(lines, wish, 'stay', false, 1000);
   const box = placementBox(photo, wish);
@@ -69,21 +72,21 @@ function bruteForce(photo: PanelPhoto, seed: number): PlaceResult {
   const costs = new Map<string, number>();
   for (const yMm of grid(box.y1Mm, box.y2Mm)) {
     for (const xMm of grid(box.x1Mm, box.x2Mm)) {
-      const front = { xMm, yMm, widthMm: wish.widthMm, heightMm: wish.heightMm };
+      const place = { ...front, xMm, yMm };
       const slides = endSlides('stay', loss.kerfMm);
       let cost = 0;
-      for (const segment of frontSegments(front, loss, slides, photo.widthMm)) {
+      for (const segment of frontSegments(place, loss, slides, photo.widthMm)) {
         if (segment.kind === 'crosscut') continue;
-        const reach = reachOfSegment(lines, front, segment);
+        const reach = reachOfSegment(lines, place, segment);
         const key = `${segment.etaAMm} ${reach.aMm} ${reach.bMm}`;
-        const picture = pictures.get(key) ?? rejoined(photo, segment, reach);
+        const picture = pictures.get(key) ?? rejoined(photo, segment, loss, reach);
         pictures.set(key, picture);
         cost += pictured(picture, segment) ** 3;
       }
       costs.set(`${xMm} ${yMm}`, cost);
     }
   }
-  const { front } = search.best[0]!;
+  const chosen = search.best[0]!.front;
   const all = [...costs.values()];
   const compared = search.best.map((place) => [
     place.cost,
@@ -91,7 +94,7 @@ function bruteForce(photo: PanelPhoto, seed: number): PlaceResult {
   ]);
   return {
     ...{ seed, places: all.length, least: Math.min(...all), middle: median(all) },
-    chosen: costs.get(`${front.xMm} ${front.yMm}`) ?? Number.NaN,
+    chosen: costs.get(`${chosen.xMm} ${chosen.yMm}`) ?? Number.NaN,
     rank: rankCorrelation(
       compared.map(([a]) => a!),
       compared.map(([, b]) => b!),
@@ -106,7 +109,12 @@ interface RejoinedRip {
 }
 
 /** Takes the strip out of the photo, joins what is left and reads the joint as a score does. */
-function rejoined(photo: PanelPhoto, { etaAMm, etaBMm }: FrontSegment, reach: SeamReach) {
+function rejoined(
+  photo: PanelPhoto,
+  { etaAMm, etaBMm }: FrontSegment,
+  loss: CutLoss,
+  reach: SeamReach,
+) {
   const spec = reglueRips(photo, [(etaAMm + etaBMm) / 2], loss);
   const image = reglue(photo.image, photo.pxPerMm, spec);
   const planes = panelPlanes({ ...photo, image, heightMm: spec.heightMm });

@@ -8,7 +8,7 @@ import { seamWood } from '../../../src/core/seam/seamWood.js';
 import { gratingPlanes } from './gratingJoint.js';
 
 describe('a step of colour that the boards’ own lines have too', () => {
-  it.each([1, 2, 3, 4, 5, 6, 7, 8])('is drawn on its stretches only where it makes the joint (%i)', (seed) => {
+  it.each([1, 2, 3, 4, 5, 6, 7, 8])('is drawn only where it makes the joint (%i)', (seed) => {
     const size = { widthMm: 160, heightMm: 100, seamYMm: 50 };
     const planes = gratingPlanes({ ...size, angleDeg: 10, spacingMm: 5, contrast: 0.1 });
     const random = createRandom(seed);
