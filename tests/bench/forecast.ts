@@ -21,7 +21,7 @@ const report = forecastReport({
   slides: await forecastSlides(15, 43_000),
   facts: forecastFacts(2, 44_000),
   slopes: forecastSlopes(44_000),
-  speed: await forecastSpeed(root, 1),
+  speed: await forecastSpeed(root, 3),
 });
 mkdirSync(join(root, 'out', 'bench'), { recursive: true });
 writeFileSync(join(root, 'out', 'bench', 'forecast.md'), report);
