@@ -78,6 +78,8 @@ describe.skipIf(!browserOrSkip())('candidates on the page', () => {
       expect(photo).toContain(shown.photo);
       expect(shown.rank).toBe(rank);
       expect(shown.vMedian).toBeCloseTo(vMedian!, 6);
+      expect(shown.vBest).toBeCloseTo(candidates[k]!.vBest!, 6);
+      expect(shown.bestYMm).toBeCloseTo(candidates[k]!.bestYMm!, 6);
       expect(shown.decides?.by).toBe(decides?.by);
       expect(shown.cut).toEqual(cut);
       expect(shown.cutFromFace).toEqual(candidates[k]!.cutFromFace);

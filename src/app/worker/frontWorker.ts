@@ -1,6 +1,7 @@
 import { SeamgrainError } from '../../core/errors.js';
 import { standingGrainNotes } from '../../core/grain/standingGrainNotes.js';
 import { forecastFront } from '../../core/pipeline/forecastFront.js';
+import { confirmCurve } from '../../core/rip/confirmCurve.js';
 import { type ForecastLines, forecastLines } from '../../core/rip/forecastLines.js';
 import { ripLossMm } from '../../core/rip/frontCut.js';
 import { ripCurve } from '../../core/rip/ripCurve.js';
@@ -27,7 +28,10 @@ function answer(request: FrontRequest): FrontReply {
   if (request.kind === 'front')
     return { kind: 'front', answer: judgeFront(lines, request.question) };
   const { loss } = request;
-  return { kind: 'curve', loss, curve: ripCurve(lines, ripLossMm(loss)) };
+  const lossMm = ripLossMm(loss);
+  // The best rips as a score reads them, as the command line's forecast has them.
+  const { curve } = confirmCurve(lines, ripCurve(lines, lossMm), lossMm, []);
+  return { kind: 'curve', loss, curve };
 }
 
 self.addEventListener('message', ({ data }: MessageEvent<FrontRequest>) => {
